@@ -1,0 +1,109 @@
+using System.Runtime.CompilerServices;
+using UnitsNet;
+
+namespace Hydrocolloid.Formulation.Internal;
+
+/// <summary>
+/// The one door through which numbers and UnitsNet quantities come in: each is read once, in the library's own unit, and checked.
+/// UnitsNet lets through negative masses and temperatures under absolute zero, and converting a quantity whose unit is not a
+/// defined one overflows the stack, so the unit is looked at before the value.
+/// </summary>
+internal static class Guard
+{
+    internal const double MaxMassGrams = 1e9;
+    internal const double AbsoluteZeroCelsius = -273.15;
+
+    // The defined values of UnitsNet's unit enums, bit n-1 for value n; a test compares them with the enums.
+    internal const ulong MassUnits = 0x411FFFFFFUL;
+    internal const ulong VolumeUnits = 0x11FFFFFFFFFFFFFUL;
+    internal const ulong TemperatureUnits = 0x3FFUL;
+    internal const ulong TemperatureDeltaUnits = 0x1FFUL;
+    internal const ulong DurationUnits = 0x47FFUL;
+    internal const ulong LengthUnits = 0x9D2FFFFFFFFFUL;
+    internal const ulong DensityUnits = 0x9687FFFFFFFFFFFFUL;
+    internal const ulong PressureUnits = 0x100FFFFFFFFFFFFUL;
+
+    public static double InRange(double value, double min, double max, string unit, [CallerArgumentExpression(nameof(value))] string name = "")
+        => value >= min && value <= max
+            ? value + 0.0 // turns -0 into 0
+            : throw new ArgumentOutOfRangeException(name, value,
+                $"Must be between {Numbers.Exact(min)} {unit} and {Numbers.Exact(max)} {unit} inclusive, but is {Numbers.Exact(value)} {unit}.");
+
+    public static T NotNull<T>(T? value, [CallerArgumentExpression(nameof(value))] string name = "")
+        where T : class
+        => value ?? throw new ArgumentNullException(name);
+
+    public static string NotBlank(string? value, [CallerArgumentExpression(nameof(value))] string name = "")
+        => string.IsNullOrWhiteSpace(NotNull(value, name)) ? throw new ArgumentException("Must not be empty or blank.", name) : value!;
+
+    /// <summary>Grams, 0 to 1e9 g.</summary>
+    public static double Grams(Mass mass, [CallerArgumentExpression(nameof(mass))] string name = "")
+    {
+        Defined((int)mass.Unit, MassUnits, name);
+        return InRange(mass.Grams, 0, MaxMassGrams, "g", name);
+    }
+
+    /// <summary>Grams, above 0 and up to 1e9 g.</summary>
+    public static double PositiveGrams(Mass mass, [CallerArgumentExpression(nameof(mass))] string name = "")
+    {
+        double grams = Grams(mass, name);
+        return grams > 0 ? grams : throw new ArgumentOutOfRangeException(name, grams, "Must be more than 0 g.");
+    }
+
+    /// <summary>Millilitres, 0 to 1e9 mL.</summary>
+    public static double Millilitres(Volume volume, [CallerArgumentExpression(nameof(volume))] string name = "")
+    {
+        Defined((int)volume.Unit, VolumeUnits, name);
+        return InRange(volume.Milliliters, 0, 1e9, "mL", name);
+    }
+
+    /// <summary>°C, absolute zero to 1000 °C.</summary>
+    public static double Celsius(Temperature temperature, [CallerArgumentExpression(nameof(temperature))] string name = "")
+    {
+        Defined((int)temperature.Unit, TemperatureUnits, name);
+        return InRange(temperature.DegreesCelsius, AbsoluteZeroCelsius, 1000, "°C", name);
+    }
+
+    /// <summary>Kelvins of difference, -1000 to 1000 K.</summary>
+    public static double Kelvins(TemperatureDelta difference, [CallerArgumentExpression(nameof(difference))] string name = "")
+    {
+        Defined((int)difference.Unit, TemperatureDeltaUnits, name);
+        return InRange(difference.Kelvins, -1000, 1000, "K", name);
+    }
+
+    /// <summary>Seconds, 0 to 1e9 s.</summary>
+    public static double Seconds(Duration duration, [CallerArgumentExpression(nameof(duration))] string name = "")
+    {
+        Defined((int)duration.Unit, DurationUnits, name);
+        return InRange(duration.Seconds, 0, 1e9, "s", name);
+    }
+
+    /// <summary>Metres, -1e6 to 1e6 m.</summary>
+    public static double Metres(Length length, [CallerArgumentExpression(nameof(length))] string name = "")
+    {
+        Defined((int)length.Unit, LengthUnits, name);
+        return InRange(length.Meters, -1e6, 1e6, "m", name);
+    }
+
+    /// <summary>kg/m³, 0 to 30 000.</summary>
+    public static double KilogramsPerCubicMetre(Density density, [CallerArgumentExpression(nameof(density))] string name = "")
+    {
+        Defined((int)density.Unit, DensityUnits, name);
+        return InRange(density.KilogramsPerCubicMeter, 0, 30_000, "kg/m³", name);
+    }
+
+    /// <summary>Pascals, 0 to 1e9 Pa.</summary>
+    public static double Pascals(Pressure pressure, [CallerArgumentExpression(nameof(pressure))] string name = "")
+    {
+        Defined((int)pressure.Unit, PressureUnits, name);
+        return InRange(pressure.Pascals, 0, 1e9, "Pa", name);
+    }
+
+    private static void Defined(int unit, ulong definedUnits, string name)
+    {
+        if (unit is < 1 or > 64 || (definedUnits >> (unit - 1) & 1) == 0)
+        {
+            throw new ArgumentException("The quantity carries a unit that does not exist.", name);
+        }
+    }
+}

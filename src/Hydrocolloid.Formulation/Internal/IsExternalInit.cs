@@ -1,0 +1,5 @@
+#if !NET
+namespace System.Runtime.CompilerServices;
+
+internal static class IsExternalInit { }
+#endif
