@@ -21,6 +21,7 @@ internal static class Guard
     internal const ulong DurationUnits = 0x47FFUL;
     internal const ulong LengthUnits = 0x9D2FFFFFFFFFUL;
     internal const ulong DensityUnits = 0x9687FFFFFFFFFFFFUL;
+    internal const ulong RatioUnits = 0x3FUL;
     internal const ulong PressureUnits = 0x100FFFFFFFFFFFFUL;
 
     public static double InRange(double value, double min, double max, string unit, [CallerArgumentExpression(nameof(value))] string name = "")
@@ -97,6 +98,13 @@ internal static class Guard
     {
         Defined((int)pressure.Unit, PressureUnits, name);
         return InRange(pressure.Pascals, 0, 1e9, "Pa", name);
+    }
+
+    /// <summary>% of a ratio, any finite number.</summary>
+    public static double Percent(Ratio ratio, [CallerArgumentExpression(nameof(ratio))] string name = "")
+    {
+        Defined((int)ratio.Unit, RatioUnits, name);
+        return ratio.Percent;
     }
 
     private static void Defined(int unit, ulong definedUnits, string name)

@@ -1,0 +1,131 @@
+using Hydrocolloid.Formulation.Internal;
+
+namespace Hydrocolloid.Formulation;
+
+/// <summary>Finds the base mass that gives a yield, and explains it.</summary>
+internal static class BatchSizing
+{
+    public static (Batch? Batch, ValueList<FormulaProblem> Problems) Size(Formula formula, Yield yield, Losses losses)
+    {
+        var problems = new List<FormulaProblem>();
+        string? limitedBy = null;
+        double baseGrams;
+        if (!yield.Stocks.IsEmpty)
+        {
+            (baseGrams, limitedBy) = FromStocks(formula, yield.Stocks, problems);
+        }
+        else
+        {
+            double assembled = yield.Basis == YieldBasis.Finished ? losses.AssembledGrams(yield.TotalGrams) : yield.TotalGrams;
+            baseGrams = yield.Basis == YieldBasis.Base ? yield.TotalGrams : assembled / formula.Proportions.Total;
+        }
+
+        if (problems.Count == 0)
+        {
+            Check(formula, losses, baseGrams, problems);
+        }
+
+        return problems.Count > 0 ? (null, ValueList<FormulaProblem>.From(problems)) : (new Batch(formula, yield, losses, baseGrams, limitedBy), default);
+    }
+
+    public static Derivation? ExplainBase(Batch batch)
+    {
+        Yield yield = batch.Yield;
+        if (batch.LimitedBy is { } label)
+        {
+            double stock = yield.Stocks.First(s => s.Label == label).Grams;
+            double share = batch.Formula.Proportions.Masses[batch.Formula.Line(label).Index];
+            return new Derivation("base", $"{Derivation.Text(stock, "g")} of {label}, in shortest supply, / {Numbers.Significant(share, 6)} per unit of base", batch.BaseGrams, "g");
+        }
+
+        if (yield.Basis == YieldBasis.Base)
+        {
+            return null;
+        }
+
+        string total = Numbers.Significant(batch.Formula.Proportions.Total, 8);
+        return yield.Basis == YieldBasis.Assembled || batch.Losses.IsNone
+            ? new Derivation("base", $"{Derivation.Text(yield.TotalGrams, "g")} / {total} per unit of base", batch.BaseGrams, "g")
+            : new Derivation("base", $"{Derivation.Text(batch.AssembledGrams, "g")} assembled / {total} per unit of base", batch.BaseGrams, "g",
+                new Derivation("assembled", $"{Derivation.Text(yield.TotalGrams, "g")} finished, before losses ({batch.Losses})", batch.AssembledGrams, "g"));
+    }
+
+    public static Derivation ExplainFinished(Batch batch, Derivation total)
+    {
+        Losses losses = batch.Losses;
+        Derivation current = total;
+        if (!losses.ToppedUp)
+        {
+            current = Step("after evaporation", current, losses.Evaporation);
+        }
+
+        current = Step("after straining", current, losses.Straining);
+        current = Step("after transfer", current, losses.Transfer);
+        current = Step("after trimming", current, losses.Trimming);
+        return current;
+    }
+
+    private static Derivation Step(string quantity, Derivation before, Loss loss)
+    {
+        if (loss.IsNone)
+        {
+            return before;
+        }
+
+        string lost = loss.PercentOfStep > 0 ? $"{Numbers.Significant(loss.PercentOfStep, 6)}/100 × {before.ValueText}" : Derivation.Text(loss.Grams, "g");
+        return new Derivation(quantity, $"{before.ValueText} - {lost}", before.Value - loss.LostFrom(before.Value), "g", before);
+    }
+
+    private static (double BaseGrams, string? LimitedBy) FromStocks(Formula formula, ValueList<Stock> stocks, List<FormulaProblem> problems)
+    {
+        double least = double.PositiveInfinity;
+        string? limitedBy = null;
+        foreach (Stock stock in stocks)
+        {
+            if (formula.FindLine(stock.Label) is not { } line)
+            {
+                problems.Add(new FormulaProblem("stock-unknown", "", $"'{stock.Label}' is not a line of the formula.", stock.Label, stock.Grams));
+                continue;
+            }
+
+            double grams = stock.Grams / formula.Proportions.Masses[line.Index];
+            if (grams < least)
+            {
+                (least, limitedBy) = (grams, stock.Label);
+            }
+        }
+
+        if (problems.Count == 0 && limitedBy is null)
+        {
+            problems.Add(new FormulaProblem("stock-unlimited", "", "None of the stocks is used by the formula, so none limits it."));
+        }
+
+        return (least, limitedBy);
+    }
+
+    private static void Check(Formula formula, Losses losses, double baseGrams, List<FormulaProblem> problems)
+    {
+        double assembled = formula.Proportions.Total * baseGrams;
+        if (!(assembled <= Guard.MaxMassGrams))
+        {
+            problems.Add(new FormulaProblem("batch-too-large", "",
+                $"The batch would be {Numbers.Significant(assembled, 6)} g; at most {Numbers.Exact(Guard.MaxMassGrams)} g are possible.", null, assembled, Guard.MaxMassGrams));
+            return;
+        }
+
+        double evaporated = losses.EvaporatedGrams(assembled);
+        double water = (formula.Proportions.PrecedingWater(formula.Phases.Count) ?? formula.Proportions.Total) * baseGrams;
+        if (evaporated > water)
+        {
+            problems.Add(new FormulaProblem("evaporation-too-large", "/process/losses/evaporation",
+                $"{Numbers.Significant(evaporated, 6)} g shall boil off, but the mix holds at most {Numbers.Significant(water, 6)} g of water.", null, evaporated, water));
+        }
+
+        double finished = losses.FinishedGrams(assembled);
+        if (!(finished > 0))
+        {
+            problems.Add(new FormulaProblem("nothing-left", "/process/losses",
+                $"The losses ({losses}) leave {Numbers.Significant(finished, 6)} g of {Numbers.Significant(assembled, 6)} g.", null, finished, 0));
+        }
+    }
+}

@@ -1,0 +1,52 @@
+namespace Hydrocolloid.Formulation;
+
+/// <summary>What is known of a hydrocolloid, each figure with its source. Immutable, equal by content.</summary>
+public sealed record HydrocolloidProfile
+{
+    internal HydrocolloidProfile(HydrocolloidRole role, Dispersal dispersal, HydrationProtocol hydration, SettingBehaviour setting, MeltingBehaviour melting)
+    {
+        Role = role;
+        Dispersal = dispersal;
+        Hydration = hydration;
+        Setting = setting;
+        Melting = melting;
+    }
+
+    /// <summary>What it does alone in water.</summary>
+    public HydrocolloidRole Role { get; }
+
+    /// <summary>The working doses by texture.</summary>
+    public ValueList<DoseWindow> DoseWindows { get; internal init; }
+
+    /// <summary>Published doses that belong to none of the working windows.</summary>
+    public ValueList<PublishedDose> PublishedDoses { get; internal init; }
+
+    /// <summary>The lowest dose that gels, % by weight of the continuous mix; null for a thickener.</summary>
+    public Cited<NumberRange>? MinimumGellingPercent { get; internal init; }
+
+    /// <summary>How it is brought into the liquid.</summary>
+    public Dispersal Dispersal { get; }
+
+    /// <summary>What it needs to dissolve.</summary>
+    public HydrationProtocol Hydration { get; }
+
+    /// <summary>How it sets.</summary>
+    public SettingBehaviour Setting { get; }
+
+    /// <summary>How the gel melts.</summary>
+    public MeltingBehaviour Melting { get; }
+
+    /// <summary>The pH the gel stands; null if not stated.</summary>
+    public PhLimits? Ph { get; internal init; }
+
+    /// <summary>How producers state its strength; null if not stated.</summary>
+    public StrengthScale? Strength { get; internal init; }
+
+    /// <summary>Further facts by topic.</summary>
+    public ValueList<AgentFact> Facts { get; internal init; }
+
+    /// <summary>The working doses for a texture; null if there are none.</summary>
+    /// <param name="texture">The texture.</param>
+    /// <returns>The window, or null.</returns>
+    public DoseWindow? WindowFor(Texture texture) => DoseWindows.FirstOrDefault(w => w.Texture == texture);
+}

@@ -1,0 +1,161 @@
+using System.Diagnostics;
+using Hydrocolloid.Formulation.Internal;
+using UnitsNet;
+
+namespace Hydrocolloid.Formulation;
+
+/// <summary>
+/// Anything that is weighed into a formula: a liquid, a solid, a seasoning, a hydrocolloid. Immutable, equal by content.
+/// The built-in ones are in <see cref="Pantry"/> and <see cref="Hydrocolloids"/>; own ones come from <see cref="Own"/> or from
+/// <see cref="As"/> on an existing one.
+/// </summary>
+[DebuggerDisplay("{Id}")]
+public sealed record Ingredient
+{
+    internal Ingredient(string id, string name)
+    {
+        Id = id;
+        Name = name;
+    }
+
+    /// <summary>Kebab-case id, such as <c>pear-juice</c>.</summary>
+    public string Id { get; private init; }
+
+    /// <summary>Name for people.</summary>
+    public string Name { get; private init; }
+
+    /// <summary>False if a document named an id that no catalogue knows: the ingredient is kept, and only what needs its data is missing.</summary>
+    public bool IsKnown { get; private init; } = true;
+
+    /// <summary>The catalogue entry this one was made from by <see cref="As"/>; null if none.</summary>
+    public Ingredient? BasedOn { get; private init; }
+
+    /// <summary>Other names.</summary>
+    public ValueList<string> Synonyms { get; internal init; }
+
+    /// <summary>What shelf it stands on, in one word, such as <c>juice</c> or <c>sweetener</c>; null if not stated.</summary>
+    public string? Category { get; internal init; }
+
+    /// <summary>The record the entry was made from; null for an own ingredient.</summary>
+    public string? Provenance { get; internal init; }
+
+    /// <summary>The numbers it is declared under, if it is an additive.</summary>
+    public AdditiveNumbers? Additive { get; internal init; }
+
+    /// <summary>What it is made from; null if not stated.</summary>
+    public Origin? Origin { get; internal init; }
+
+    /// <summary>Facts about diets; null if not stated.</summary>
+    public DietaryFacts? Diet { get; internal init; }
+
+    /// <summary>Where the dietary facts come from; null if not stated.</summary>
+    public Citation? DietCitation { get; internal init; }
+
+    /// <summary>The allergens it contains; null if not known, which is not the same as none.</summary>
+    public Cited<ValueList<Allergen>>? Allergens { get; internal init; }
+
+    /// <summary>What 100 g hold; null if not known.</summary>
+    public Cited<Composition>? Composition { get; internal init; }
+
+    /// <summary>Typical pH, 0 to 14; null if not known.</summary>
+    public Cited<double>? Ph { get; internal init; }
+
+    /// <summary>Range of pH over published readings; null if not known.</summary>
+    public Cited<NumberRange>? PhRange { get; internal init; }
+
+    /// <summary>Soluble solids in °Brix (g per 100 g); null if not known.</summary>
+    public Cited<double>? Brix { get; internal init; }
+
+    /// <summary>Density at 20 °C; null if not known.</summary>
+    public Density? DensityAt20C => DensityKgPerM3 is { } figure ? Density.FromKilogramsPerCubicMeter(figure.Value) : null;
+
+    /// <summary>Where the density comes from; null if there is none.</summary>
+    public Citation? DensityCitation => DensityKgPerM3?.Citation;
+
+    /// <summary>The strength of this lot; null if not stated.</summary>
+    public Grade? Grade { get; private init; }
+
+    /// <summary>Cautions for handling and serving.</summary>
+    public ValueList<Cited<string>> Cautions { get; internal init; }
+
+    /// <summary>How it gels or thickens; null for anything that is not a hydrocolloid.</summary>
+    public HydrocolloidProfile? Profile { get; internal init; }
+
+    /// <summary>An integrator's own data, never read by the library; null if none.</summary>
+    public ExtensionData? Extensions { get; private init; }
+
+    internal Cited<double>? DensityKgPerM3 { get; init; }
+
+    /// <summary>Starts an ingredient of one's own. Nothing is known of it until it is stated.</summary>
+    /// <param name="id">Kebab-case id.</param>
+    /// <param name="name">Name for people.</param>
+    /// <returns>The ingredient.</returns>
+    /// <exception cref="ArgumentException">The id is not kebab-case, or the name is blank.</exception>
+    public static Ingredient Own(string id, string name) => new(Ids.Check(id, nameof(id)), Guard.NotBlank(name));
+
+    /// <summary>An own ingredient with all the facts of this one; state what differs with the <c>With</c> methods.</summary>
+    /// <param name="id">Kebab-case id of the new ingredient.</param>
+    /// <param name="name">Its name.</param>
+    /// <returns>The new ingredient.</returns>
+    /// <exception cref="ArgumentException">The id is not kebab-case, or the name is blank.</exception>
+    public Ingredient As(string id, string name)
+        => this with { Id = Ids.Check(id, nameof(id)), Name = Guard.NotBlank(name), BasedOn = BasedOn ?? this };
+
+    /// <summary>States the composition, replacing what was known.</summary>
+    /// <param name="composition">The composition, per 100 g.</param>
+    /// <returns>The changed ingredient.</returns>
+    public Ingredient WithComposition(Composition composition)
+        => this with { Composition = new Cited<Composition>(Guard.NotNull(composition), Citation.Measured) };
+
+    /// <summary>States a measured pH.</summary>
+    /// <param name="ph">pH, 0 to 14.</param>
+    /// <returns>The changed ingredient.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The pH is not between 0 and 14.</exception>
+    public Ingredient WithPh(double ph)
+        => this with { Ph = new Cited<double>(Guard.InRange(ph, 0, 14, "pH"), Citation.Measured), PhRange = null };
+
+    /// <summary>States measured soluble solids.</summary>
+    /// <param name="brix">°Brix, 0 to 100.</param>
+    /// <returns>The changed ingredient.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The value is not between 0 and 100.</exception>
+    public Ingredient WithBrix(double brix)
+        => this with { Brix = new Cited<double>(Guard.InRange(brix, 0, 100, "°Brix"), Citation.Measured) };
+
+    /// <summary>States a measured density at 20 °C.</summary>
+    /// <param name="density">The density, 100 to 30 000 kg/m³.</param>
+    /// <returns>The changed ingredient.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The density is outside its range.</exception>
+    public Ingredient WithDensity(Density density)
+        => this with { DensityKgPerM3 = new Cited<double>(Guard.InRange(Guard.KilogramsPerCubicMetre(density), 100, 30_000, "kg/m³", nameof(density)), Citation.Measured) };
+
+    /// <summary>States the allergens it contains; none if called without any.</summary>
+    /// <param name="allergens">The allergens.</param>
+    /// <returns>The changed ingredient.</returns>
+    public Ingredient WithAllergens(params Allergen[] allergens)
+        => this with { Allergens = new Cited<ValueList<Allergen>>(ValueList<Allergen>.From(Guard.NotNull(allergens).Distinct().OrderBy(a => a)), Citation.Measured) };
+
+    /// <summary>States whether it suits a vegan and a vegetarian diet.</summary>
+    /// <param name="vegan">Free of anything from animals.</param>
+    /// <param name="vegetarian">Free of anything from slaughtered animals.</param>
+    /// <returns>The changed ingredient.</returns>
+    /// <exception cref="ArgumentException">Stated to be vegan but not vegetarian.</exception>
+    public Ingredient WithDiet(bool vegan, bool vegetarian)
+        => vegan && !vegetarian ? throw new ArgumentException("What is vegan is vegetarian.", nameof(vegetarian))
+            : this with { Diet = new DietaryFacts(vegan, vegetarian), DietCitation = Citation.Measured };
+
+    /// <summary>States the strength of this lot, such as 900 g/cm² for an agar.</summary>
+    /// <param name="grade">The grade.</param>
+    /// <returns>The changed ingredient.</returns>
+    public Ingredient WithGrade(Grade grade) => this with { Grade = Guard.NotNull(grade) };
+
+    /// <summary>Attaches an integrator's own data.</summary>
+    /// <param name="extensions">The data; null to take it off.</param>
+    /// <returns>The changed ingredient.</returns>
+    public Ingredient WithExtensions(ExtensionData? extensions) => this with { Extensions = extensions };
+
+    /// <summary>The name.</summary>
+    /// <returns>The name.</returns>
+    public override string ToString() => Name;
+
+    internal static Ingredient Unknown(string id) => new(id, id) { IsKnown = false };
+}
