@@ -1,0 +1,86 @@
+using System.Diagnostics.CodeAnalysis;
+using Hydrocolloid.Formulation.Catalogues;
+using Hydrocolloid.Formulation.Internal;
+
+namespace Hydrocolloid.Formulation;
+
+/// <summary>Ingredients by id, with the sources of their figures. Immutable, safe to share between threads.</summary>
+public sealed class Catalogue
+{
+    private readonly Dictionary<string, Ingredient> _byId;
+
+    internal Catalogue(Ingredient[] ingredients, ValueList<Source> sources)
+    {
+        All = ValueList<Ingredient>.Own(ingredients);
+        Sources = sources;
+        _byId = ingredients.ToDictionary(i => i.Id, StringComparer.Ordinal);
+    }
+
+    /// <summary>The built-in catalogue. It is read when it is first asked for.</summary>
+    public static Catalogue BuiltIn => BuiltInCatalogue.Value;
+
+    /// <summary>All ingredients, hydrocolloids first.</summary>
+    public ValueList<Ingredient> All { get; }
+
+    /// <summary>All hydrocolloids.</summary>
+    public IEnumerable<Ingredient> Hydrocolloids => All.Where(i => i.Profile is not null);
+
+    /// <summary>The works the figures are taken from.</summary>
+    public ValueList<Source> Sources { get; }
+
+    /// <summary>An ingredient by its id.</summary>
+    /// <param name="id">The id.</param>
+    /// <returns>The ingredient.</returns>
+    /// <exception cref="KeyNotFoundException">There is none with that id; the message names the nearest ids.</exception>
+    public Ingredient Get(string id) => TryGet(id, out Ingredient? ingredient) ? ingredient
+        : throw new KeyNotFoundException($"No ingredient has the id '{id}'." + Suggestion(id));
+
+    /// <summary>An ingredient by its id, without throwing.</summary>
+    /// <param name="id">The id.</param>
+    /// <param name="ingredient">The ingredient; null if there is none.</param>
+    /// <returns>Whether there is one.</returns>
+    public bool TryGet(string id, [NotNullWhen(true)] out Ingredient? ingredient) => _byId.TryGetValue(Guard.NotNull(id), out ingredient);
+
+    /// <summary>The ingredients that answer to a word: an id, a name, a synonym, an E number or an INS number, whatever its case and spacing.</summary>
+    /// <param name="word">The word, such as <c>agar-agar</c>, <c>E 406</c> or <c>ins 406</c>.</param>
+    /// <returns>The ingredients, in catalogue order; empty if none answers. A family name such as <c>gelatin</c> may give several.</returns>
+    public IReadOnlyList<Ingredient> Find(string word)
+    {
+        string wanted = Folded(Guard.NotNull(word));
+        return wanted.Length == 0 ? [] : [.. All.Where(i => WordsFor(i).Any(w => Folded(w) == wanted))];
+    }
+
+    /// <summary>This catalogue with own ingredients beside its own; one with an id that is already there takes its place.</summary>
+    /// <param name="ingredients">The ingredients.</param>
+    /// <returns>The new catalogue.</returns>
+    /// <exception cref="ArgumentException">Two of the ingredients have the same id.</exception>
+    public Catalogue With(params Ingredient[] ingredients)
+    {
+        Guard.NotNull(ingredients);
+        var own = ingredients.ToDictionary(i => i.Id, StringComparer.Ordinal);
+        IEnumerable<Ingredient> kept = All.Select(i => own.TryGetValue(i.Id, out Ingredient? mine) ? mine : i);
+        return new Catalogue([.. kept, .. ingredients.Where(i => !_byId.ContainsKey(i.Id))], Sources);
+    }
+
+    private static IEnumerable<string> WordsFor(Ingredient ingredient)
+    {
+        IEnumerable<string> names = [ingredient.Id, ingredient.Name, .. ingredient.Synonyms];
+        return ingredient.Additive is not { } numbers ? names
+            : names.Concat(numbers.ENumbers).Concat(numbers.InsNumbers).Concat(numbers.InsNumbers.Select(n => "INS " + n));
+    }
+
+    private static string Folded(string word)
+        => new([.. word.Where(c => c is not (' ' or '-' or '_' or '\u00A0')).Select(char.ToLowerInvariant)]);
+
+    private string Suggestion(string id)
+    {
+        IReadOnlyList<Ingredient> answering = Find(id);
+        if (answering.Count > 0)
+        {
+            return " Did you mean " + string.Join(" or ", answering.Select(i => $"'{i.Id}'")) + "?";
+        }
+
+        string[] near = [.. All.Where(i => i.Id.Contains(id) || id.Contains(i.Id)).Select(i => $"'{i.Id}'")];
+        return near.Length == 0 ? "" : " Near it: " + string.Join(", ", near) + ".";
+    }
+}

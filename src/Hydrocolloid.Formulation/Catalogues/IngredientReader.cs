@@ -1,0 +1,224 @@
+using System.Text.Json;
+using Hydrocolloid.Formulation.Internal;
+
+namespace Hydrocolloid.Formulation.Catalogues;
+
+/// <summary>Reads an ingredient of a catalogue document (docs/catalogue-format.md).</summary>
+internal sealed class IngredientReader(FigureReader figures)
+{
+    private readonly ProfileReader _profiles = new(figures);
+
+    public Ingredient Read(JsonElement json, string pointer)
+    {
+        string? id = null, name = null, category = null, provenance = null;
+        ValueList<string> synonyms = default;
+        AdditiveNumbers? additive = null;
+        Origin? origin = null;
+        (DietaryFacts Facts, Citation Citation)? diet = null;
+        Cited<ValueList<Allergen>>? allergens = null;
+        Cited<Composition>? composition = null;
+        Cited<double>? ph = null, brix = null, density = null;
+        Cited<NumberRange>? phRange = null;
+        ValueList<Cited<string>> cautions = default;
+        HydrocolloidProfile? profile = null;
+        foreach (JsonProperty member in json.EnumerateObject())
+        {
+            string at = pointer + "/" + member.Name;
+            switch (member.Name)
+            {
+                case "id": id = member.Value.GetString(); break;
+                case "name": name = member.Value.GetString(); break;
+                case "synonyms": synonyms = Strings(member.Value, at); break;
+                case "category": category = member.Value.GetString(); break;
+                case "provenance": provenance = member.Value.GetString(); break;
+                case "additive": additive = ReadAdditive(member.Value, at); break;
+                case "origin": origin = ReadOrigin(member.Value, at); break;
+                case "diet": diet = ReadDiet(member.Value, at); break;
+                case "allergens": allergens = ReadAllergens(member.Value, at); break;
+                case "composition": composition = ReadComposition(member.Value, at); break;
+                case "ph": (ph, phRange) = ReadPh(member.Value, at); break;
+                case "brix": brix = figures.Number(member.Value, at); break;
+                case "densityKgPerM3": density = figures.Number(member.Value, at); break;
+                case "cautions": cautions = figures.Facts(member.Value, at); break;
+                case "hydrocolloid": profile = _profiles.Read(member.Value, at); break;
+                default: throw FigureReader.Unknown(pointer, member);
+            }
+        }
+
+        if (!Ids.IsValid(id) || string.IsNullOrWhiteSpace(name))
+        {
+            throw FigureReader.Broken(pointer, "needs a kebab-case id and a name");
+        }
+
+        return new Ingredient(id!, name!)
+        {
+            Synonyms = synonyms,
+            Category = category,
+            Provenance = provenance,
+            Additive = additive,
+            Origin = origin,
+            Diet = diet?.Facts,
+            DietCitation = diet?.Citation,
+            Allergens = allergens,
+            Composition = composition,
+            Ph = ph,
+            PhRange = phRange,
+            Brix = brix,
+            DensityKgPerM3 = density,
+            Cautions = cautions,
+            Profile = profile,
+        };
+    }
+
+    private static ValueList<string> Strings(JsonElement json, string pointer) => FigureReader.List(json, pointer, (s, _) => s.GetString()!);
+
+    private AdditiveNumbers ReadAdditive(JsonElement json, string pointer)
+    {
+        ValueList<string> e = default, ins = default;
+        var parts = default(FigureReader.Parts);
+        foreach (JsonProperty member in json.EnumerateObject())
+        {
+            switch (member.Name)
+            {
+                case "e": e = Strings(member.Value, pointer + "/e"); break;
+                case "ins": ins = Strings(member.Value, pointer + "/ins"); break;
+                default:
+                    if (!parts.Take(member))
+                    {
+                        throw FigureReader.Unknown(pointer, member);
+                    }
+
+                    break;
+            }
+        }
+
+        return new AdditiveNumbers(e, ins, figures.CitationOf(parts, pointer));
+    }
+
+    private Origin ReadOrigin(JsonElement json, string pointer)
+    {
+        OriginClass? origin = null;
+        var parts = default(FigureReader.Parts);
+        foreach (JsonProperty member in json.EnumerateObject())
+        {
+            if (member.NameEquals("class"))
+            {
+                origin = member.Value.GetString() switch
+                {
+                    "mineral" => OriginClass.Mineral,
+                    "plant" => OriginClass.Plant,
+                    "seaweed" => OriginClass.Seaweed,
+                    "animal" => OriginClass.Animal,
+                    "microbial" => OriginClass.Microbial,
+                    "synthetic" => OriginClass.Synthetic,
+                    _ => throw FigureReader.Broken(pointer, "is of no known class"),
+                };
+            }
+            else if (!parts.Take(member))
+            {
+                throw FigureReader.Unknown(pointer, member);
+            }
+        }
+
+        return new Origin(origin ?? throw FigureReader.Broken(pointer, "needs a class"), figures.Fact(parts, pointer));
+    }
+
+    private (DietaryFacts Facts, Citation Citation) ReadDiet(JsonElement json, string pointer)
+    {
+        bool? vegan = null, vegetarian = null;
+        string? animal = null;
+        ValueList<Cited<string>> notes = default;
+        var parts = default(FigureReader.Parts);
+        foreach (JsonProperty member in json.EnumerateObject())
+        {
+            switch (member.Name)
+            {
+                case "vegan": vegan = member.Value.GetBoolean(); break;
+                case "vegetarian": vegetarian = member.Value.GetBoolean(); break;
+                case "animalSource": animal = member.Value.GetString(); break;
+                case "notes": notes = figures.Facts(member.Value, pointer + "/notes"); break;
+                default:
+                    if (!parts.Take(member))
+                    {
+                        throw FigureReader.Unknown(pointer, member);
+                    }
+
+                    break;
+            }
+        }
+
+        return (new DietaryFacts(vegan, vegetarian, animal, notes), figures.CitationOf(parts, pointer));
+    }
+
+    private Cited<ValueList<Allergen>> ReadAllergens(JsonElement json, string pointer)
+    {
+        ValueList<Allergen> contains = default;
+        var parts = default(FigureReader.Parts);
+        foreach (JsonProperty member in json.EnumerateObject())
+        {
+            if (member.NameEquals("contains"))
+            {
+                contains = FigureReader.List(member.Value, pointer + "/contains", (a, at)
+                    => Words.TryAllergen(a.GetString(), out Allergen allergen) ? allergen : throw FigureReader.Broken(at, "is not an allergen"));
+            }
+            else if (!parts.Take(member))
+            {
+                throw FigureReader.Unknown(pointer, member);
+            }
+        }
+
+        return new Cited<ValueList<Allergen>>(contains, figures.CitationOf(parts, pointer), parts.Note);
+    }
+
+    private Cited<Composition> ReadComposition(JsonElement json, string pointer)
+    {
+        double? water = null, sugars = null, other = null, fibre = null, protein = null, fat = null, ash = null, ethanol = null, acids = null;
+        double? calcium = null, potassium = null, sodium = null, magnesium = null;
+        var parts = default(FigureReader.Parts);
+        foreach (JsonProperty member in json.EnumerateObject())
+        {
+            switch (member.Name)
+            {
+                case "water": water = member.Value.GetDouble(); break;
+                case "sugars": sugars = member.Value.GetDouble(); break;
+                case "otherCarbohydrate": other = member.Value.GetDouble(); break;
+                case "fibre": fibre = member.Value.GetDouble(); break;
+                case "protein": protein = member.Value.GetDouble(); break;
+                case "fat": fat = member.Value.GetDouble(); break;
+                case "ash": ash = member.Value.GetDouble(); break;
+                case "ethanol": ethanol = member.Value.GetDouble(); break;
+                case "organicAcids": acids = member.Value.GetDouble(); break;
+                case "calcium": calcium = member.Value.GetDouble(); break;
+                case "potassium": potassium = member.Value.GetDouble(); break;
+                case "sodium": sodium = member.Value.GetDouble(); break;
+                case "magnesium": magnesium = member.Value.GetDouble(); break;
+                default:
+                    if (!parts.Take(member))
+                    {
+                        throw FigureReader.Unknown(pointer, member);
+                    }
+
+                    break;
+            }
+        }
+
+        var composition = Composition.Per100Grams(water, sugars, other, fibre, protein, fat, ash, ethanol, acids, calcium, potassium, sodium, magnesium);
+        return new Cited<Composition>(composition, figures.CitationOf(parts, pointer), parts.Note);
+    }
+
+    private (Cited<double>? Typical, Cited<NumberRange>? Range) ReadPh(JsonElement json, string pointer)
+    {
+        var parts = default(FigureReader.Parts);
+        foreach (JsonProperty member in json.EnumerateObject())
+        {
+            if (!parts.Take(member))
+            {
+                throw FigureReader.Unknown(pointer, member);
+            }
+        }
+
+        return (
+            parts.Value is { } typical ? new Cited<double>(Guard.InRange(typical, 0, 14, "pH"), figures.CitationOf(parts, pointer), parts.Note) : null,
+            figures.Range(parts, pointer));
+    }
+}

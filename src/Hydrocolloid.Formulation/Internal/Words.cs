@@ -1,0 +1,76 @@
+namespace Hydrocolloid.Formulation;
+
+/// <summary>The kebab-case words that documents and texts use for the values of enums: closed sets, never numbers.</summary>
+internal static class Words
+{
+    private static readonly string[] Textures = ["fluid-gel", "soft", "firm", "very-firm", "thickened", "modifier"];
+
+    private static readonly string[] Allergens =
+    [
+        "gluten", "crustaceans", "eggs", "fish", "peanuts", "soybeans", "milk", "tree-nuts", "celery", "mustard", "sesame", "sulphites", "lupin", "molluscs",
+    ];
+
+    private static readonly string[] Scales = ["bloom", "gel-strength", "sag"];
+
+    private static readonly string[] Severities = ["information", "caution", "conflict"];
+
+    private static readonly string[] Forms = ["mix", "pieces"];
+
+    private static readonly string[] Bases = ["finished", "assembled", "base"];
+
+    public static string Of(Texture value) => Textures[(int)value];
+
+    public static string Of(Allergen value) => Allergens[(int)value];
+
+    public static string Of(GradeScale value) => Scales[(int)value];
+
+    public static string Of(Severity value) => Severities[(int)value];
+
+    public static string Of(LineForm value) => Forms[(int)value];
+
+    public static string Of(YieldBasis value) => Bases[(int)value];
+
+    public static bool TryTexture(string? word, out Texture value)
+    {
+        bool found = Find(Textures, word, out int index);
+        value = (Texture)index;
+        return found;
+    }
+
+    public static bool TryAllergen(string? word, out Allergen value)
+    {
+        bool found = Find(Allergens, word, out int index);
+        value = (Allergen)index;
+        return found;
+    }
+
+    public static bool TryScale(string? word, out GradeScale value)
+    {
+        bool found = Find(Scales, word, out int index);
+        value = (GradeScale)index;
+        return found;
+    }
+
+    public static bool TryForm(string? word, out LineForm value)
+    {
+        bool found = Find(Forms, word, out int index);
+        value = (LineForm)index;
+        return found;
+    }
+
+    public static string TextureList => string.Join(", ", Textures);
+
+    public static string AllergenList => string.Join(", ", Allergens);
+
+    public static string ScaleList => string.Join(", ", Scales);
+
+    public static string FormList => string.Join(", ", Forms);
+
+    private static bool Find(string[] words, string? word, out int index)
+    {
+        index = word is null ? -1 : Array.IndexOf(words, word);
+        bool found = index >= 0;
+        index = Math.Max(index, 0);
+        return found;
+    }
+}
