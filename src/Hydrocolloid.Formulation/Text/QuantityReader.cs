@@ -96,6 +96,7 @@ internal static class QuantityReader
         position = i;
         if (!Numbers.TryParse(number, CultureInfo.InvariantCulture, out value))
         {
+            value = 0;
             error = $"{UnitTable.Quote(text)} holds a number too large to be a quantity.";
             return false;
         }
