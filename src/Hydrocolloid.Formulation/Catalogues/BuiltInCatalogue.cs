@@ -1,54 +1,72 @@
 using System.Text.Json;
+using Hydrocolloid.Formulation.Internal;
 
 namespace Hydrocolloid.Formulation.Catalogues;
 
-/// <summary>Reads the built-in documents, once, when something of them is first asked for.</summary>
+/// <summary>
+/// The built-in documents, one an ingredient. The names of the documents are the index; a document is parsed when its ingredient
+/// is first asked for, and its facts are read when one of them is first asked for.
+/// </summary>
 internal static class BuiltInCatalogue
 {
-    private static readonly string[] Documents = ["seaweed.json", "animal.json", "plant.json", "microbial.json", "pantry.json"];
+    private const string SourcesDocument = "sources.json";
 
-    private static readonly Lazy<Catalogue> Loaded = new(Load);
+    private static readonly Lazy<Catalogue> Loaded = new(Index);
+
+    private static readonly Lazy<SourceList> Sources = new(() => new SourceList(ListOf(SourcesDocument, "sources")));
+
+    private static readonly Lazy<IngredientReader> Reader = new(() => new IngredientReader(new FigureReader(Sources.Value)));
 
     public static Catalogue Value => Loaded.Value;
 
-    public static Ingredient Get(string id) => Value.Get(id);
+    public static Ingredient Get(string id) => Loaded.Value.Get(id);
 
-    private static Catalogue Load()
+    private static Catalogue Index()
     {
-        Source[] sources = Read("sources.json", "sources", ReadSource);
-        var reader = new IngredientReader(new FigureReader(sources.ToDictionary(s => s.Id, StringComparer.Ordinal)));
-        return new Catalogue([.. Documents.SelectMany(d => Read(d, "ingredients", reader.Read))], ValueList<Source>.Own(sources));
-    }
-
-    private static T[] Read<T>(string document, string list, Func<JsonElement, string, T> read)
-    {
-        using var json = JsonDocument.Parse(Bytes(document));
-        var items = new T[json.RootElement.GetProperty(list).GetArrayLength()];
-        int i = 0;
-        foreach (JsonProperty member in json.RootElement.EnumerateObject())
+        // "hydrocolloids/seaweed/agar.json": the hydrocolloids come first, then the pantry, each in order of id.
+        string[] documents = typeof(BuiltInCatalogue).Assembly.GetManifestResourceNames();
+        Array.Sort(documents, StringComparer.Ordinal);
+        var entries = new List<CatalogueEntry>(documents.Length);
+        foreach (string document in documents)
         {
-            switch (member.Name)
+            if (document != SourcesDocument)
             {
-                case "format" when member.Value.GetString() == "hydrocolloid-catalogue":
-                case "version" when member.Value.GetInt32() == 1:
-                    break;
-                default:
-                    if (member.Name != list)
-                    {
-                        throw FigureReader.Unknown(document, member);
-                    }
-
-                    foreach (JsonElement item in member.Value.EnumerateArray())
-                    {
-                        items[i] = read(item, $"{document}/{list}/{Internal.Numbers.Exact(i)}");
-                        i++;
-                    }
-
-                    break;
+                int start = document.LastIndexOf('/') + 1;
+                entries.Add(new CatalogueEntry(document.Substring(start, document.Length - start - ".json".Length), () => Open(document)));
             }
         }
 
-        return items;
+        return new Catalogue(entries, new Lazy<ValueList<Source>>(() => Sources.Value.All()));
+    }
+
+    private static Ingredient Open(string document)
+    {
+        JsonElement json = ListOf(document, "ingredients")[0];
+        string? id = json.GetProperty("id"u8).GetString();
+        string? name = json.GetProperty("name"u8).GetString();
+        return Ids.IsValid(id) && document.EndsWith("/" + id + ".json", StringComparison.Ordinal) && !string.IsNullOrWhiteSpace(name)
+            ? new Ingredient(id!, name!, new Lazy<IngredientFacts>(() => Reader.Value.Read(json, document)))
+            : throw FigureReader.Broken(document, "needs the id that its file is named for, and a name");
+    }
+
+    private static JsonElement ListOf(string document, string list)
+    {
+        JsonElement root = JsonDocument.Parse(Bytes(document), ExtensionData.Strict).RootElement;
+        JsonElement? items = null;
+        foreach (JsonProperty member in root.EnumerateObject())
+        {
+            if (member.NameEquals(list))
+            {
+                items = member.Value;
+            }
+            else if (!(member.NameEquals("format"u8) && member.Value.ValueEquals("hydrocolloid-catalogue"u8))
+                && !(member.NameEquals("version"u8) && member.Value.GetInt32() == 1))
+            {
+                throw FigureReader.Unknown(document, member);
+            }
+        }
+
+        return items ?? throw FigureReader.Broken(document, $"needs {list}");
     }
 
     private static byte[] Bytes(string document)
@@ -63,40 +81,4 @@ internal static class BuiltInCatalogue
 
         return bytes;
     }
-
-    private static Source ReadSource(JsonElement json, string pointer)
-    {
-        string? id = null, title = null, authors = null, year = null, place = null, locator = null;
-        SourceKind? kind = null;
-        foreach (JsonProperty member in json.EnumerateObject())
-        {
-            switch (member.Name)
-            {
-                case "id": id = member.Value.GetString(); break;
-                case "title": title = member.Value.GetString(); break;
-                case "authors": authors = member.Value.GetString(); break;
-                case "year": year = member.Value.GetString(); break;
-                case "place": place = member.Value.GetString(); break;
-                case "locator": locator = member.Value.GetString(); break;
-                case "kind": kind = KindOf(member.Value.GetString(), pointer); break;
-                default: throw FigureReader.Unknown(pointer, member);
-            }
-        }
-
-        return new Source(id!, title!, kind ?? throw FigureReader.Broken(pointer, "needs a kind"), authors, year, place, locator);
-    }
-
-    private static SourceKind KindOf(string? kind, string pointer) => kind switch
-    {
-        "standard" => SourceKind.Standard,
-        "handbook" => SourceKind.Handbook,
-        "paper" => SourceKind.Paper,
-        "dataset" => SourceKind.Dataset,
-        "regulation" => SourceKind.Regulation,
-        "bulletin" => SourceKind.Bulletin,
-        "teaching" => SourceKind.Teaching,
-        "judgement" => SourceKind.Judgement,
-        "trade" => SourceKind.Trade,
-        _ => throw FigureReader.Broken(pointer, $"'{kind}' is not a kind of source"),
-    };
 }

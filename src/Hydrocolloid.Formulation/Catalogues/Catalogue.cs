@@ -7,26 +7,33 @@ namespace Hydrocolloid.Formulation;
 /// <summary>Ingredients by id, with the sources of their figures. Immutable, safe to share between threads.</summary>
 public sealed class Catalogue
 {
-    private readonly Dictionary<string, Ingredient> _byId;
+    private readonly List<CatalogueEntry> _entries;
+    private readonly Dictionary<string, CatalogueEntry> _byId = new(StringComparer.Ordinal);
+    private readonly Lazy<ValueList<Source>> _sources;
+    private readonly Lazy<ValueList<Ingredient>> _all;
 
-    internal Catalogue(Ingredient[] ingredients, ValueList<Source> sources)
+    internal Catalogue(List<CatalogueEntry> entries, Lazy<ValueList<Source>> sources)
     {
-        All = ValueList<Ingredient>.Own(ingredients);
-        Sources = sources;
-        _byId = ingredients.ToDictionary(i => i.Id, StringComparer.Ordinal);
+        _entries = entries;
+        _sources = sources;
+        _all = new Lazy<ValueList<Ingredient>>(() => ValueList<Ingredient>.From(_entries.Select(e => e.Ingredient)));
+        foreach (CatalogueEntry entry in entries)
+        {
+            _byId.Add(entry.Id, entry);
+        }
     }
 
     /// <summary>The built-in catalogue. It is read when it is first asked for.</summary>
     public static Catalogue BuiltIn => BuiltInCatalogue.Value;
 
-    /// <summary>All ingredients, hydrocolloids first.</summary>
-    public ValueList<Ingredient> All { get; }
+    /// <summary>All ingredients: the built-in hydrocolloids, the built-in pantry, then own ones.</summary>
+    public ValueList<Ingredient> All => _all.Value;
 
     /// <summary>All hydrocolloids.</summary>
     public IEnumerable<Ingredient> Hydrocolloids => All.Where(i => i.Profile is not null);
 
     /// <summary>The works the figures are taken from.</summary>
-    public ValueList<Source> Sources { get; }
+    public ValueList<Source> Sources => _sources.Value;
 
     /// <summary>An ingredient by its id.</summary>
     /// <param name="id">The id.</param>
@@ -39,7 +46,11 @@ public sealed class Catalogue
     /// <param name="id">The id.</param>
     /// <param name="ingredient">The ingredient; null if there is none.</param>
     /// <returns>Whether there is one.</returns>
-    public bool TryGet(string id, [NotNullWhen(true)] out Ingredient? ingredient) => _byId.TryGetValue(Guard.NotNull(id), out ingredient);
+    public bool TryGet(string id, [NotNullWhen(true)] out Ingredient? ingredient)
+    {
+        ingredient = _byId.TryGetValue(Guard.NotNull(id), out CatalogueEntry? entry) ? entry.Ingredient : null;
+        return ingredient is not null;
+    }
 
     /// <summary>The ingredients that answer to a word: an id, a name, a synonym, an E number or an INS number, whatever its case and spacing.</summary>
     /// <param name="word">The word, such as <c>agar-agar</c>, <c>E 406</c> or <c>ins 406</c>.</param>
@@ -56,10 +67,9 @@ public sealed class Catalogue
     /// <exception cref="ArgumentException">Two of the ingredients have the same id.</exception>
     public Catalogue With(params Ingredient[] ingredients)
     {
-        Guard.NotNull(ingredients);
-        var own = ingredients.ToDictionary(i => i.Id, StringComparer.Ordinal);
-        IEnumerable<Ingredient> kept = All.Select(i => own.TryGetValue(i.Id, out Ingredient? mine) ? mine : i);
-        return new Catalogue([.. kept, .. ingredients.Where(i => !_byId.ContainsKey(i.Id))], Sources);
+        var own = Guard.NotNull(ingredients).ToDictionary(i => i.Id, i => new CatalogueEntry(i), StringComparer.Ordinal);
+        IEnumerable<CatalogueEntry> kept = _entries.Select(e => own.TryGetValue(e.Id, out CatalogueEntry? mine) ? mine : e);
+        return new Catalogue([.. kept, .. ingredients.Where(i => !_byId.ContainsKey(i.Id)).Select(i => own[i.Id])], _sources);
     }
 
     private static IEnumerable<string> WordsFor(Ingredient ingredient)

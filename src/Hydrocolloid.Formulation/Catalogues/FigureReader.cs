@@ -3,7 +3,7 @@ using System.Text.Json;
 namespace Hydrocolloid.Formulation.Catalogues;
 
 /// <summary>Reads figures and facts with their sources (docs/catalogue-format.md).</summary>
-internal sealed class FigureReader(IReadOnlyDictionary<string, Source> sources)
+internal sealed class FigureReader(SourceList sources)
 {
     /// <summary>Collects what every figure may say, whatever its value is, and refuses members that nothing takes.</summary>
     public struct Parts
@@ -65,13 +65,15 @@ internal sealed class FigureReader(IReadOnlyDictionary<string, Source> sources)
 
     public Citation CitationOf(Parts parts, string pointer)
     {
-        Source source = SourceOf(parts.SourceId ?? throw Broken(pointer, "has no source"), pointer);
-        return parts.Seen switch
+        Source source = sources.Get(parts.SourceId ?? throw Broken(pointer, "has no source"), pointer);
+        CitationBasis basis = parts.Seen switch
         {
-            "read" or "practice" => new Citation(source, parts.At),
-            "recalled" => new Citation(source, parts.At, recalled: true),
-            _ => throw Broken(pointer, $"seen is '{parts.Seen}', not read, recalled or practice"),
+            "read" or "practice" => CitationBasis.Read,
+            "recalled" => CitationBasis.Recalled,
+            "estimated" => CitationBasis.Estimated,
+            _ => throw Broken(pointer, $"seen is '{parts.Seen}', not read, recalled, estimated or practice"),
         };
+        return new Citation(source, parts.At, basis);
     }
 
     public static ValueList<T> List<T>(JsonElement json, string pointer, Func<JsonElement, string, T> read)
@@ -115,9 +117,6 @@ internal sealed class FigureReader(IReadOnlyDictionary<string, Source> sources)
             value(parts, pointer),
             CitationOf(parts, pointer),
             parts.Note,
-            parts.DerivedFrom is { } from ? List(from, pointer, (id, at) => SourceOf(id.GetString()!, at)) : default,
+            parts.DerivedFrom is { } from ? List(from, pointer, (id, at) => sources.Get(id.GetString()!, at)) : default,
             parts.Others is { } others ? List(others, pointer + "/others", (other, at) => Figure(PartsOf(other, at), value, at)) : default);
-
-    private Source SourceOf(string id, string pointer)
-        => sources.TryGetValue(id, out Source? source) ? source : throw Broken(pointer, $"'{id}' is not a source of the catalogue");
 }

@@ -8,9 +8,9 @@ internal sealed class IngredientReader(FigureReader figures)
 {
     private readonly ProfileReader _profiles = new(figures);
 
-    public Ingredient Read(JsonElement json, string pointer)
+    public IngredientFacts Read(JsonElement json, string pointer)
     {
-        string? id = null, name = null, category = null, provenance = null;
+        string? category = null, provenance = null;
         ValueList<string> synonyms = default;
         AdditiveNumbers? additive = null;
         Origin? origin = null;
@@ -26,8 +26,7 @@ internal sealed class IngredientReader(FigureReader figures)
             string at = pointer + "/" + member.Name;
             switch (member.Name)
             {
-                case "id": id = member.Value.GetString(); break;
-                case "name": name = member.Value.GetString(); break;
+                case "id" or "name": break; // read with the catalogue's index
                 case "synonyms": synonyms = Strings(member.Value, at); break;
                 case "category": category = member.Value.GetString(); break;
                 case "provenance": provenance = member.Value.GetString(); break;
@@ -45,12 +44,7 @@ internal sealed class IngredientReader(FigureReader figures)
             }
         }
 
-        if (!Ids.IsValid(id) || string.IsNullOrWhiteSpace(name))
-        {
-            throw FigureReader.Broken(pointer, "needs a kebab-case id and a name");
-        }
-
-        return new Ingredient(id!, name!)
+        return new IngredientFacts
         {
             Synonyms = synonyms,
             Category = category,

@@ -8,15 +8,15 @@ public sealed record Citation
     private static readonly Source PracticeSource = new("common-practice", "Common practice of the trade, no source", SourceKind.Trade);
     private static readonly Source MeasurementSource = new("measurement", "Measured by the user", SourceKind.Measurement);
 
-    /// <summary>Cites a work that was read.</summary>
+    /// <summary>Cites a work.</summary>
     /// <param name="source">The work.</param>
     /// <param name="place">Where in the work: table, page, record; null if not stated.</param>
-    /// <param name="recalled">True if the figure is from memory and the work is only where it is believed to stand.</param>
-    public Citation(Source source, string? place = null, bool recalled = false)
+    /// <param name="basis">Whether the figure was read there, recalled, or estimated from it.</param>
+    public Citation(Source source, string? place = null, CitationBasis basis = CitationBasis.Read)
     {
         Source = Guard.NotNull(source);
         Place = place;
-        Quality = QualityOf(source.Kind, recalled);
+        Quality = QualityOf(source.Kind, basis);
     }
 
     /// <summary>Common practice of the trade, with no source.</summary>
@@ -54,12 +54,13 @@ public sealed record Citation
     };
 
     // A judgement or a rule of the trade has no text to recall it from.
-    private static CitationQuality QualityOf(SourceKind kind, bool recalled) => kind switch
+    private static CitationQuality QualityOf(SourceKind kind, CitationBasis basis) => kind switch
     {
         SourceKind.Judgement => CitationQuality.Estimate,
         SourceKind.Trade => CitationQuality.CommonPractice,
         SourceKind.Measurement => CitationQuality.Measured,
-        _ when recalled => CitationQuality.Recalled,
+        _ when basis == CitationBasis.Recalled => CitationQuality.Recalled,
+        _ when basis == CitationBasis.Estimated => CitationQuality.Estimate,
         SourceKind.Standard => CitationQuality.Standard,
         SourceKind.Handbook => CitationQuality.Handbook,
         SourceKind.Paper => CitationQuality.Paper,

@@ -12,10 +12,15 @@ namespace Hydrocolloid.Formulation;
 [DebuggerDisplay("{Id}")]
 public sealed record Ingredient
 {
-    internal Ingredient(string id, string name)
+    private static readonly Lazy<IngredientFacts> NoFacts = new(() => IngredientFacts.None);
+
+    private readonly Lazy<IngredientFacts> _facts;
+
+    internal Ingredient(string id, string name, Lazy<IngredientFacts> facts)
     {
         Id = id;
         Name = name;
+        _facts = facts;
     }
 
     /// <summary>Kebab-case id, such as <c>pear-juice</c>.</summary>
@@ -31,40 +36,40 @@ public sealed record Ingredient
     public Ingredient? BasedOn { get; private init; }
 
     /// <summary>Other names.</summary>
-    public ValueList<string> Synonyms { get; internal init; }
+    public ValueList<string> Synonyms => Facts.Synonyms;
 
     /// <summary>What shelf it stands on, in one word, such as <c>juice</c> or <c>sweetener</c>; null if not stated.</summary>
-    public string? Category { get; internal init; }
+    public string? Category => Facts.Category;
 
     /// <summary>The record the entry was made from; null for an own ingredient.</summary>
-    public string? Provenance { get; internal init; }
+    public string? Provenance => Facts.Provenance;
 
     /// <summary>The numbers it is declared under, if it is an additive.</summary>
-    public AdditiveNumbers? Additive { get; internal init; }
+    public AdditiveNumbers? Additive => Facts.Additive;
 
     /// <summary>What it is made from; null if not stated.</summary>
-    public Origin? Origin { get; internal init; }
+    public Origin? Origin => Facts.Origin;
 
     /// <summary>Facts about diets; null if not stated.</summary>
-    public DietaryFacts? Diet { get; internal init; }
+    public DietaryFacts? Diet => Facts.Diet;
 
     /// <summary>Where the dietary facts come from; null if not stated.</summary>
-    public Citation? DietCitation { get; internal init; }
+    public Citation? DietCitation => Facts.DietCitation;
 
     /// <summary>The allergens it contains; null if not known, which is not the same as none.</summary>
-    public Cited<ValueList<Allergen>>? Allergens { get; internal init; }
+    public Cited<ValueList<Allergen>>? Allergens => Facts.Allergens;
 
     /// <summary>What 100 g hold; null if not known.</summary>
-    public Cited<Composition>? Composition { get; internal init; }
+    public Cited<Composition>? Composition => Facts.Composition;
 
     /// <summary>Typical pH, 0 to 14; null if not known.</summary>
-    public Cited<double>? Ph { get; internal init; }
+    public Cited<double>? Ph => Facts.Ph;
 
     /// <summary>Range of pH over published readings; null if not known.</summary>
-    public Cited<NumberRange>? PhRange { get; internal init; }
+    public Cited<NumberRange>? PhRange => Facts.PhRange;
 
     /// <summary>Soluble solids in °Brix (g per 100 g); null if not known.</summary>
-    public Cited<double>? Brix { get; internal init; }
+    public Cited<double>? Brix => Facts.Brix;
 
     /// <summary>Density at 20 °C; null if not known.</summary>
     public Density? DensityAt20C => DensityKgPerM3 is { } figure ? Density.FromKilogramsPerCubicMeter(figure.Value) : null;
@@ -76,22 +81,28 @@ public sealed record Ingredient
     public Grade? Grade { get; private init; }
 
     /// <summary>Cautions for handling and serving.</summary>
-    public ValueList<Cited<string>> Cautions { get; internal init; }
+    public ValueList<Cited<string>> Cautions => Facts.Cautions;
 
     /// <summary>How it gels or thickens; null for anything that is not a hydrocolloid.</summary>
-    public HydrocolloidProfile? Profile { get; internal init; }
+    public HydrocolloidProfile? Profile => Facts.Profile;
 
     /// <summary>An integrator's own data, never read by the library; null if none.</summary>
     public ExtensionData? Extensions { get; private init; }
 
-    internal Cited<double>? DensityKgPerM3 { get; init; }
+    internal Cited<double>? DensityKgPerM3 => Facts.DensityKgPerM3;
+
+    private IngredientFacts Facts
+    {
+        get => _facts.Value;
+        init => _facts = new Lazy<IngredientFacts>(() => value);
+    }
 
     /// <summary>Starts an ingredient of one's own. Nothing is known of it until it is stated.</summary>
     /// <param name="id">Kebab-case id.</param>
     /// <param name="name">Name for people.</param>
     /// <returns>The ingredient.</returns>
     /// <exception cref="ArgumentException">The id is not kebab-case, or the name is blank.</exception>
-    public static Ingredient Own(string id, string name) => new(Ids.Check(id, nameof(id)), Guard.NotBlank(name));
+    public static Ingredient Own(string id, string name) => new(Ids.Check(id, nameof(id)), Guard.NotBlank(name), NoFacts);
 
     /// <summary>An own ingredient with all the facts of this one; state what differs with the <c>With</c> methods.</summary>
     /// <param name="id">Kebab-case id of the new ingredient.</param>
@@ -105,34 +116,34 @@ public sealed record Ingredient
     /// <param name="composition">The composition, per 100 g.</param>
     /// <returns>The changed ingredient.</returns>
     public Ingredient WithComposition(Composition composition)
-        => this with { Composition = new Cited<Composition>(Guard.NotNull(composition), Citation.Measured) };
+        => this with { Facts = Facts with { Composition = new Cited<Composition>(Guard.NotNull(composition), Citation.Measured) } };
 
     /// <summary>States a measured pH.</summary>
     /// <param name="ph">pH, 0 to 14.</param>
     /// <returns>The changed ingredient.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The pH is not between 0 and 14.</exception>
     public Ingredient WithPh(double ph)
-        => this with { Ph = new Cited<double>(Guard.InRange(ph, 0, 14, "pH"), Citation.Measured), PhRange = null };
+        => this with { Facts = Facts with { Ph = new Cited<double>(Guard.InRange(ph, 0, 14, "pH"), Citation.Measured), PhRange = null } };
 
     /// <summary>States measured soluble solids.</summary>
     /// <param name="brix">°Brix, 0 to 100.</param>
     /// <returns>The changed ingredient.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The value is not between 0 and 100.</exception>
     public Ingredient WithBrix(double brix)
-        => this with { Brix = new Cited<double>(Guard.InRange(brix, 0, 100, "°Brix"), Citation.Measured) };
+        => this with { Facts = Facts with { Brix = new Cited<double>(Guard.InRange(brix, 0, 100, "°Brix"), Citation.Measured) } };
 
     /// <summary>States a measured density at 20 °C.</summary>
     /// <param name="density">The density, 100 to 30 000 kg/m³.</param>
     /// <returns>The changed ingredient.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The density is outside its range.</exception>
     public Ingredient WithDensity(Density density)
-        => this with { DensityKgPerM3 = new Cited<double>(Guard.InRange(Guard.KilogramsPerCubicMetre(density), 100, 30_000, "kg/m³", nameof(density)), Citation.Measured) };
+        => this with { Facts = Facts with { DensityKgPerM3 = new Cited<double>(Guard.InRange(Guard.KilogramsPerCubicMetre(density), 100, 30_000, "kg/m³", nameof(density)), Citation.Measured) } };
 
     /// <summary>States the allergens it contains; none if called without any.</summary>
     /// <param name="allergens">The allergens.</param>
     /// <returns>The changed ingredient.</returns>
     public Ingredient WithAllergens(params Allergen[] allergens)
-        => this with { Allergens = new Cited<ValueList<Allergen>>(ValueList<Allergen>.From(Guard.NotNull(allergens).Distinct().OrderBy(a => a)), Citation.Measured) };
+        => this with { Facts = Facts with { Allergens = new Cited<ValueList<Allergen>>(ValueList<Allergen>.From(Guard.NotNull(allergens).Distinct().OrderBy(a => a)), Citation.Measured) } };
 
     /// <summary>States whether it suits a vegan and a vegetarian diet.</summary>
     /// <param name="vegan">Free of anything from animals.</param>
@@ -141,7 +152,7 @@ public sealed record Ingredient
     /// <exception cref="ArgumentException">Stated to be vegan but not vegetarian.</exception>
     public Ingredient WithDiet(bool vegan, bool vegetarian)
         => vegan && !vegetarian ? throw new ArgumentException("What is vegan is vegetarian.", nameof(vegetarian))
-            : this with { Diet = new DietaryFacts(vegan, vegetarian), DietCitation = Citation.Measured };
+            : this with { Facts = Facts with { Diet = new DietaryFacts(vegan, vegetarian), DietCitation = Citation.Measured } };
 
     /// <summary>States the strength of this lot, such as 900 g/cm² for an agar.</summary>
     /// <param name="grade">The grade.</param>
@@ -157,5 +168,17 @@ public sealed record Ingredient
     /// <returns>The name.</returns>
     public override string ToString() => Name;
 
-    internal static Ingredient Unknown(string id) => new(id, id) { IsKnown = false };
+    /// <summary>Equal by content.</summary>
+    /// <param name="other">The other ingredient.</param>
+    /// <returns>Whether they are equal.</returns>
+    public bool Equals(Ingredient? other) => other is not null
+        && (ReferenceEquals(this, other)
+            || (Id == other.Id && Name == other.Name && IsKnown == other.IsKnown && Grade == other.Grade
+                && Equals(BasedOn, other.BasedOn) && Equals(Extensions, other.Extensions)
+                && (ReferenceEquals(_facts, other._facts) || Facts == other.Facts)));
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => StringComparer.Ordinal.GetHashCode(Id);
+
+    internal static Ingredient Unknown(string id) => new(id, id, NoFacts) { IsKnown = false };
 }
