@@ -11,7 +11,7 @@ internal sealed class ProfileReader(FigureReader figures)
     public HydrocolloidProfile Read(JsonElement json, string pointer)
     {
         HydrocolloidRole? role = null;
-        var dispersal = new Dispersal(default, null, null, null, default);
+        var dispersal = new Dispersal(default, null, null, null, default, default);
         HydrationProtocol? hydration = null;
         var setting = new SettingBehaviour(default, null, null, default);
         var melting = new MeltingBehaviour(null, null, null, default);
@@ -99,7 +99,7 @@ internal sealed class ProfileReader(FigureReader figures)
 
     private Dispersal ReadDispersal(JsonElement json, string pointer)
     {
-        var dispersal = new Dispersal(default, null, null, null, default);
+        var dispersal = new Dispersal(default, null, null, null, default, default);
         foreach (JsonProperty member in json.EnumerateObject())
         {
             string at = pointer + "/" + member.Name;
@@ -110,6 +110,7 @@ internal sealed class ProfileReader(FigureReader figures)
                 "lumpsAboveCelsius" => dispersal with { LumpsAbove = figures.Celsius(member.Value, at) },
                 "soakWaterPartsPerPart" => dispersal with { SoakWaterPartsPerPart = figures.Range(member.Value, at) },
                 "slurry" => dispersal with { Slurry = figures.Facts(member.Value, at) },
+                "shear" => dispersal with { Shear = figures.Facts(member.Value, at) },
                 _ => throw FigureReader.Unknown(pointer, member),
             };
         }

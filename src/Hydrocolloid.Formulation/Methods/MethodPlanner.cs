@@ -55,7 +55,8 @@ internal sealed class MethodPlanner
         if (carriers.Length > 0)
         {
             Step(StepAction.Combine, $"Put together cold: {Names(carriers)}.",
-                _agents.Length > 0 ? "The hydrocolloids are dispersed in it, so it starts cold." : "The base comes first.", carriers);
+                _agents.Length > 0 ? "The hydrocolloids are dispersed in it, so it starts cold." : "The base comes first.", carriers,
+                citations: [Citation.CommonPractice]);
         }
     }
 
@@ -67,7 +68,8 @@ internal sealed class MethodPlanner
         {
             string keepBack = lines.FirstOrDefault(l => l == SeparatingSugar()) is { } sugar && DryBlended().Any()
                 ? $" Keep back enough {InSentence(sugar)} for the dry blend." : "";
-            Step(StepAction.Add, $"Add and dissolve: {Names(lines)}.{keepBack}", "It comes before the hydrocolloids in the formula.", lines);
+            Step(StepAction.Add, $"Add and dissolve: {Names(lines)}.{keepBack}", "It comes before the hydrocolloids in the formula.", lines,
+                citations: [Citation.CommonPractice]);
         }
     }
 
@@ -135,7 +137,7 @@ internal sealed class MethodPlanner
             rule?.Value ?? "Grains that touch before they are wet make lumps.", [agent.Line],
             below.Length > 0 ? new NumberRange(null, lumps!.Value.Celsius.Min) : null,
             citations: Citations(rule?.Citation, lumps?.Citation),
-            notes: [.. dispersal.Medium.Skip(1), .. dispersal.Slurry]);
+            notes: [.. dispersal.Shear, .. dispersal.Medium.Skip(1), .. dispersal.Slurry]);
     }
 
     private void Soak(Agent agent, Dispersal dispersal)
@@ -231,7 +233,7 @@ internal sealed class MethodPlanner
     {
         foreach (FormulaLine[] lines in PhaseLines(p => p > _firstAgentPhase))
         {
-            Step(StepAction.Add, $"Stir in: {Names(lines)}.", "It comes after the hydrocolloids in the formula.", lines);
+            Step(StepAction.Add, $"Stir in: {Names(lines)}.", "It comes after the hydrocolloids in the formula.", lines, citations: [Citation.CommonPractice]);
         }
     }
 
@@ -257,7 +259,7 @@ internal sealed class MethodPlanner
         double sets = SetsBelow();
         if (!(sets > 0))
         {
-            Step(StepAction.Cast, "Fill into moulds or portion.", "Temperature does not decide when it sets.", []);
+            Step(StepAction.Cast, "Fill into moulds or portion.", "Temperature does not decide when it sets.", [], citations: [Citation.CommonPractice]);
             return;
         }
 

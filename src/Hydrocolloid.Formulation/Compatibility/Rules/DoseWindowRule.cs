@@ -12,7 +12,7 @@ internal sealed class DoseWindowRule : ICompatibilityRule
     {
         foreach (AgentDose agent in AgentDose.All(formula))
         {
-            if (agent.Profile.DoseWindows.IsEmpty || agent.SlipReading() is not null || agent.IsUnderMinimum)
+            if (agent.Profile.DoseWindows.IsEmpty || agent.Slip() is not null || agent.IsUnderMinimum)
             {
                 continue;
             }
@@ -26,12 +26,12 @@ internal sealed class DoseWindowRule : ICompatibilityRule
                         Id, Severity.Information, $"{agent.Stated()}; no working dose for {Words.Of(texture)} is known, so the dose was not checked.",
                         ValueList<string>.Own([agent.Line.Label]));
                 }
-                else if (!window.Percent.Value.Contains(agent.Percent))
+                else if (!window.Percent.Value.Contains(agent.RoundedPercent))
                 {
                     yield return Outside(agent, window, $"the window for {Words.Of(texture)} is {window.Percent.Value} %");
                 }
             }
-            else if (!agent.Profile.DoseWindows.Any(w => w.Percent.Value.Contains(agent.Percent)))
+            else if (!agent.Profile.DoseWindows.Any(w => w.Percent.Value.Contains(agent.RoundedPercent)))
             {
                 DoseWindow nearest = agent.Profile.DoseWindows.OrderBy(w => Distance(w.Percent.Value, agent.Percent)).First();
                 yield return Outside(agent, nearest, $"the nearest window ({Words.Of(nearest.Texture)}) is {nearest.Percent.Value} %");

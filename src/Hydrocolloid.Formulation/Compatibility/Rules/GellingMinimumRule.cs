@@ -10,10 +10,10 @@ internal sealed class GellingMinimumRule : ICompatibilityRule
     public IEnumerable<Finding> Check(Formula formula)
     {
         AgentDose[] agents = [.. AgentDose.All(formula)];
-        foreach (AgentDose agent in agents.Where(a => a.IsUnderMinimum && a.SlipReading() is null))
+        foreach (AgentDose agent in agents.Where(a => a.IsUnderMinimum && a.Slip() is null))
         {
             Cited<NumberRange> minimum = agent.Profile.MinimumGellingPercent!;
-            bool anotherGels = agents.Any(a => a != agent && a.Percent >= a.Profile.MinimumGellingPercent?.Value.Min);
+            bool anotherGels = agents.Any(a => a != agent && a.RoundedPercent >= a.Profile.MinimumGellingPercent?.Value.Min);
             string outcome = anotherGels ? "It will not gel by itself; another agent of the formula carries the gel." : "It will not gel.";
             yield return new Finding(
                 Id,
