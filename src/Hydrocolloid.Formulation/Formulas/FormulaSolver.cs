@@ -369,8 +369,7 @@ internal sealed class FormulaSolver
 
         if (kind == DoseReferenceKind.Total ? percent >= limit : percent > limit)
         {
-            string bound = kind == DoseReferenceKind.Total ? "it must stay below 100 %" : $"at most {Numbers.Exact(limit)} % are possible";
-            Report("dose-too-large", pointer, $"The dose of {draft.Label} is {Numbers.Exact(percent)} % of {draft.Reference}; {bound}.", draft.Label, percent, limit);
+            ReportTooLarge(line, pointer, percent, limit);
             return;
         }
 
@@ -383,6 +382,13 @@ internal sealed class FormulaSolver
             DoseReferenceKind.Water => (r * waterA, r * waterB),
             _ => (r * _a[referred], r * _b[referred]),
         };
+    }
+
+    private void ReportTooLarge(int line, string pointer, double percent, double limit)
+    {
+        DraftLine draft = _lines[line];
+        string bound = draft.Reference.Kind == DoseReferenceKind.Total ? "it must stay below 100 %" : $"at most {Numbers.Exact(limit)} % are possible";
+        Report("dose-too-large", pointer, $"The dose of {draft.Label} is {Numbers.Exact(percent)} % of {draft.Reference}; {bound}.", draft.Label, percent, limit);
     }
 
     private bool FindReferred(int line, out int referred)
@@ -446,6 +452,10 @@ internal sealed class FormulaSolver
                 if (double.IsNaN(percent) || double.IsInfinity(percent))
                 {
                     Report("reference-empty", Pointer(line, "/of"), $"{draft.Label} is weighed as a percentage of {draft.Reference}, which weighs nothing.", draft.Label, 0, 0);
+                }
+                else if (draft.Grams is not null && percent > MaxDosePercent)
+                {
+                    ReportTooLarge(line, Pointer(line), percent, MaxDosePercent);
                 }
 
                 additions[i] = new Addition(draft.Ingredient, new Dose(percent, draft.Reference), draft.Details);
