@@ -340,7 +340,7 @@ public sealed class Formula : IEquatable<Formula>
 
         double mass = Proportions.ReferenceMass(this, reference, line.PhaseIndex);
         return double.IsNaN(mass) ? new FormulaProblem("water-unknown", pointer, "The water content of a line before it is unknown.", line.Label)
-            : mass > 0 ? null
+            : Proportions.Masses[line.Index] / mass * 100 <= double.MaxValue ? null
             : new FormulaProblem("reference-empty", pointer, $"{reference} weighs nothing, and nothing has no percentages.", line.Label, mass, 0);
     }
 

@@ -17,6 +17,9 @@ internal sealed class FormulaSolver
     /// <summary>All lines together may be at most this many times the base.</summary>
     internal const double MaxTotal = 1e9;
 
+    /// <summary>What gels must be at least this many times the base, so that a percentage of it is a number.</summary>
+    internal const double MinMix = 1e-9;
+
     private readonly List<DraftLine> _base;
     private readonly List<DraftPhase> _phases;
     private readonly List<FormulaProblem> _problems = [];
@@ -301,9 +304,11 @@ internal sealed class FormulaSolver
             }
         }
 
-        if (!(continuous > 0))
+        if (!(continuous >= MinMix))
         {
-            Report("mix-empty", "/base", "There is no mix that could gel: all lines are pieces, or weigh nothing.", null, continuous, 0);
+            Report("mix-empty", "/base",
+                $"There is no mix that could gel: what is not pieces weighs {Numbers.Significant(continuous, 6)} times the base; at least {Numbers.Exact(MinMix)} times is needed.",
+                null, continuous, MinMix);
             return null;
         }
 
