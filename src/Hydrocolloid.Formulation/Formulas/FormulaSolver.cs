@@ -263,6 +263,11 @@ internal sealed class FormulaSolver
                     withoutWater ??= _lines[i].Label;
                 }
             }
+
+            if (phase < 0)
+            {
+                sumA = 1; // the unit of mass, without the noise of adding the shares up
+            }
         }
 
         (precedingA[phaseCount], precedingB[phaseCount]) = (sumA, sumB);
