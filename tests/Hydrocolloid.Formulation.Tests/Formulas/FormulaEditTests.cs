@@ -58,6 +58,15 @@ public class FormulaEditTests
     }
 
     [Fact]
+    public void Measurements_of_a_lot_go_with_the_ingredient_they_were_made_on()
+    {
+        Formula formula = Formula.Named("f").Base(b => b.Share(Pantry.LemonJuice, 100, l => l.Labelled("liquid").Measured(new Measurements { Ph = 2.3 }))).Build();
+
+        formula.WithIngredient("liquid", Pantry.WholeMilk).Line("liquid").Details.Should().Be(new LineDetails { Label = "liquid" });
+        formula.WithIngredient("liquid", Pantry.LemonJuice.WithBrix(8)).Line("liquid").Details.Measured!.Ph.Should().Be(2.3);
+    }
+
+    [Fact]
     public void Ingredient_that_already_stands_in_another_line_is_refused()
         => s_blend.Invoking(f => f.WithIngredient("agar", Hydrocolloids.LocustBeanGum)).Should().Throw<FormulaException>()
             .Which.Problems.Should().Contain(p => p.Id == "line-repeated");
