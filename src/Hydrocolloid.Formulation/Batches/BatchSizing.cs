@@ -103,6 +103,18 @@ internal static class BatchSizing
         return (least, limitedBy);
     }
 
+    /// <summary>The most water a formula can hold, per unit of base mass: a line whose water content is unknown counts as all water.</summary>
+    private static double MostWater(Formula formula)
+    {
+        double water = 0;
+        foreach (FormulaLine line in formula.Lines)
+        {
+            water += formula.Proportions.MassOf(line) * (line.Ingredient.Composition?.Value.WaterPercent ?? 100) / 100;
+        }
+
+        return water;
+    }
+
     private static void Check(Formula formula, Losses losses, double baseGrams, List<FormulaProblem> problems)
     {
         double assembled = formula.Proportions.Total * baseGrams;
@@ -114,7 +126,7 @@ internal static class BatchSizing
         }
 
         double evaporated = losses.EvaporatedGrams(assembled);
-        double water = (formula.Proportions.PrecedingWater(formula.Phases.Count) ?? formula.Proportions.Total) * baseGrams;
+        double water = MostWater(formula) * baseGrams;
         if (evaporated > water)
         {
             problems.Add(new FormulaProblem("evaporation-too-large", "/process/losses/evaporation",

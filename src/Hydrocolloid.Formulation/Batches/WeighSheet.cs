@@ -44,11 +44,16 @@ public sealed class WeighSheet
         {
             FormulaLine line = batch.Lines[i].Line;
             double wanted = line.Dose.PercentByMass;
-            double percent = rounded.Grams[i] / rounded.ReferenceGrams(line) * 100;
-            double? error = wanted > 0 && !double.IsNaN(percent) ? (percent / wanted - 1) * 100 : null;
-            lines[i] = new WeighLine(line, batch.Lines[i].Grams, rounded.Grams[i], new Dose(percent, line.Dose.Reference), error,
-                // A rounding of exactly the tolerance is within it: the comparison allows for the noise of the division.
-                error is { } e && Math.Abs(e) > tolerancePercent * (1 + 1e-9));
+            double exact = batch.Lines[i].Grams;
+            double reference = rounded.ReferenceGrams(line);
+
+            // Of a reference that rounds to nothing there are no percentages: the dose is lost, not unknown.
+            Dose? dose = reference > 0 ? new Dose(rounded.Grams[i] / reference * 100, line.Dose.Reference) : null;
+            double? error = wanted > 0 && dose is not null ? (dose.PercentByMass / wanted - 1) * 100 : null;
+
+            // A rounding of exactly the tolerance is within it: the comparison allows for the noise of the division.
+            bool exceeds = error is { } e ? Math.Abs(e) > tolerancePercent * (1 + 1e-9) : dose is null && exact > 0;
+            lines[i] = new WeighLine(line, exact, rounded.Grams[i], dose, error, exceeds);
         }
 
         return ValueList<WeighLine>.Own(lines);

@@ -73,8 +73,7 @@ public sealed record Yield
     /// <exception cref="ArgumentException">No stock is named, or one is named twice.</exception>
     public static Yield FromStocks(params Stock[] stocks)
     {
-        Guard.NotNull(stocks);
-        if (stocks.Length == 0 || stocks.Select(s => s.Label).Distinct(StringComparer.Ordinal).Count() != stocks.Length)
+        if (Guard.NotNull(stocks).Length == 0 || stocks.Select(s => Guard.NotNull(s, nameof(stocks)).Label).Distinct(StringComparer.Ordinal).Count() != stocks.Length)
         {
             throw new ArgumentException("Name at least one stock, and each only once.", nameof(stocks));
         }

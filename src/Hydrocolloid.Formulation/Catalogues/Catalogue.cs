@@ -67,7 +67,7 @@ public sealed class Catalogue
     /// <exception cref="ArgumentException">Two of the ingredients have the same id.</exception>
     public Catalogue With(params Ingredient[] ingredients)
     {
-        var own = Guard.NotNull(ingredients).ToDictionary(i => i.Id, i => new CatalogueEntry(i), StringComparer.Ordinal);
+        var own = Guard.NotNull(ingredients).ToDictionary(i => Guard.NotNull(i, nameof(ingredients)).Id, i => new CatalogueEntry(i), StringComparer.Ordinal);
         IEnumerable<CatalogueEntry> kept = _entries.Select(e => own.TryGetValue(e.Id, out CatalogueEntry? mine) ? mine : e);
         return new Catalogue([.. kept, .. ingredients.Where(i => !_byId.ContainsKey(i.Id)).Select(i => own[i.Id])], _sources);
     }

@@ -51,6 +51,9 @@ public sealed record Derivation
         return text.ToString();
     }
 
+    /// <inheritdoc/>
+    public override int GetHashCode() => unchecked(StringComparer.Ordinal.GetHashCode(Quantity) * 31 + Value.GetHashCode());
+
     /// <summary>This step in one line, without its inputs.</summary>
     /// <returns>The line.</returns>
     public override string ToString()
@@ -60,14 +63,17 @@ public sealed record Derivation
 
     private void Collect(List<Derivation> steps)
     {
+        // Steps share their inputs, so a step already written must not be gone into again: with every phase the paths double.
+        if (steps.Contains(this))
+        {
+            return;
+        }
+
         foreach (Derivation input in Inputs)
         {
             input.Collect(steps);
         }
 
-        if (!steps.Contains(this))
-        {
-            steps.Add(this);
-        }
+        steps.Add(this);
     }
 }

@@ -9,6 +9,7 @@ internal sealed class Explainer
     private readonly double _baseGrams;
     private readonly Derivation _base;
     private readonly Derivation?[] _lines;
+    private readonly Derivation?[] _preceding;
     private Derivation? _total;
 
     public Explainer(Formula formula, double baseGrams, Derivation? givenBase = null)
@@ -17,6 +18,7 @@ internal sealed class Explainer
         _baseGrams = baseGrams;
         _base = givenBase ?? new Derivation("base", "", baseGrams, "g");
         _lines = new Derivation?[formula.Lines.Count];
+        _preceding = new Derivation?[formula.Phases.Count + 1];
     }
 
     public Derivation Base => _base;
@@ -25,7 +27,7 @@ internal sealed class Explainer
 
     public Derivation Total() => _total ??= TotalStep();
 
-    public Derivation Preceding(int phaseIndex) => phaseIndex == 0 ? _base : Sum(
+    public Derivation Preceding(int phaseIndex) => phaseIndex == 0 ? _base : _preceding[phaseIndex] ??= Sum(
         phaseIndex == _formula.Phases.Count ? "everything" : $"everything before '{_formula.Phases[phaseIndex].Name}'",
         _formula.Proportions.PrecedingMass(phaseIndex) * _baseGrams,
         _formula.Lines.Where(l => !l.IsBase && l.PhaseIndex < phaseIndex));

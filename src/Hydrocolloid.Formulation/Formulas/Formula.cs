@@ -132,7 +132,10 @@ public sealed class Formula : IEquatable<Formula>
         return builder.Build();
     }
 
-    /// <summary>The formula with another ingredient in one line; doses and carriers that refer to the line follow it.</summary>
+    /// <summary>
+    /// The formula with another ingredient in one line; doses and carriers that refer to the line follow it. What was measured on the
+    /// old lot goes with it, unless the new ingredient has the same id.
+    /// </summary>
     /// <param name="label">The label of the line.</param>
     /// <param name="ingredient">The new ingredient.</param>
     /// <returns>The formula.</returns>
@@ -141,7 +144,11 @@ public sealed class Formula : IEquatable<Formula>
     public Formula WithIngredient(string label, Ingredient ingredient)
     {
         Guard.NotNull(ingredient);
-        return Edit(label, additionsOnly: false, line => line with { Ingredient = ingredient });
+        return Edit(label, additionsOnly: false, line => line with
+        {
+            Ingredient = ingredient,
+            Details = line.Ingredient.Id == ingredient.Id ? line.Details : line.Details with { Measured = null },
+        });
     }
 
     /// <summary>The formula without one line; a phase that is left empty goes too.</summary>
@@ -294,7 +301,7 @@ public sealed class Formula : IEquatable<Formula>
 
         double mass = Proportions.ReferenceMass(this, reference, line.PhaseIndex);
         return double.IsNaN(mass) ? new FormulaProblem("water-unknown", pointer, "The water content of a line before it is unknown.", line.Label)
-            : mass > 0 ? null
+            : Proportions.Masses[line.Index] / mass * 100 <= double.MaxValue ? null
             : new FormulaProblem("reference-empty", pointer, $"{reference} weighs nothing, and nothing has no percentages.", line.Label, mass, 0);
     }
 

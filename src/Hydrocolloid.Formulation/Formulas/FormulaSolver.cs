@@ -17,6 +17,9 @@ internal sealed class FormulaSolver
     /// <summary>All lines together may be at most this many times the base.</summary>
     internal const double MaxTotal = 1e9;
 
+    /// <summary>What gels must be at least this many times the base, so that a percentage of it is a number.</summary>
+    internal const double MinMix = 1e-9;
+
     private readonly List<DraftLine> _base;
     private readonly List<DraftPhase> _phases;
     private readonly List<FormulaProblem> _problems = [];
@@ -260,6 +263,11 @@ internal sealed class FormulaSolver
                     withoutWater ??= _lines[i].Label;
                 }
             }
+
+            if (phase < 0)
+            {
+                sumA = 1; // the unit of mass, without the noise of adding the shares up
+            }
         }
 
         (precedingA[phaseCount], precedingB[phaseCount]) = (sumA, sumB);
@@ -301,9 +309,11 @@ internal sealed class FormulaSolver
             }
         }
 
-        if (!(continuous > 0))
+        if (!(continuous >= MinMix))
         {
-            Report("mix-empty", "/base", "There is no mix that could gel: all lines are pieces, or weigh nothing.", null, continuous, 0);
+            Report("mix-empty", "/base",
+                $"There is no mix that could gel: what is not pieces weighs {Numbers.Significant(continuous, 6)} times the base; at least {Numbers.Exact(MinMix)} times is needed.",
+                null, continuous, MinMix);
             return null;
         }
 
@@ -369,8 +379,7 @@ internal sealed class FormulaSolver
 
         if (kind == DoseReferenceKind.Total ? percent >= limit : percent > limit)
         {
-            string bound = kind == DoseReferenceKind.Total ? "it must stay below 100 %" : $"at most {Numbers.Exact(limit)} % are possible";
-            Report("dose-too-large", pointer, $"The dose of {draft.Label} is {Numbers.Exact(percent)} % of {draft.Reference}; {bound}.", draft.Label, percent, limit);
+            ReportTooLarge(line, pointer, percent, limit);
             return;
         }
 
@@ -383,6 +392,13 @@ internal sealed class FormulaSolver
             DoseReferenceKind.Water => (r * waterA, r * waterB),
             _ => (r * _a[referred], r * _b[referred]),
         };
+    }
+
+    private void ReportTooLarge(int line, string pointer, double percent, double limit)
+    {
+        DraftLine draft = _lines[line];
+        string bound = draft.Reference.Kind == DoseReferenceKind.Total ? "it must stay below 100 %" : $"at most {Numbers.Exact(limit)} % are possible";
+        Report("dose-too-large", pointer, $"The dose of {draft.Label} is {Numbers.Exact(percent)} % of {draft.Reference}; {bound}.", draft.Label, percent, limit);
     }
 
     private bool FindReferred(int line, out int referred)
@@ -446,6 +462,10 @@ internal sealed class FormulaSolver
                 if (double.IsNaN(percent) || double.IsInfinity(percent))
                 {
                     Report("reference-empty", Pointer(line, "/of"), $"{draft.Label} is weighed as a percentage of {draft.Reference}, which weighs nothing.", draft.Label, 0, 0);
+                }
+                else if (draft.Grams is not null && percent > MaxDosePercent)
+                {
+                    ReportTooLarge(line, Pointer(line), percent, MaxDosePercent);
                 }
 
                 additions[i] = new Addition(draft.Ingredient, new Dose(percent, draft.Reference), draft.Details);

@@ -26,7 +26,7 @@ public sealed record Loss
     internal bool IsNone => PercentOfStep == 0 && Grams == 0;
 
     /// <summary>A percentage by weight of what comes into the step.</summary>
-    /// <param name="percent">0 up to, not including, 100.</param>
+    /// <param name="percent">The percentage by weight, 0 up to, not including, 100.</param>
     /// <returns>The loss.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The percentage is negative, or 100 and more.</exception>
     public static Loss Percent(double percent)

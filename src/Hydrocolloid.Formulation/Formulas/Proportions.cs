@@ -52,7 +52,9 @@ public sealed class Proportions
     /// <summary>The mass of a line per unit of base mass.</summary>
     /// <param name="line">A line of the same formula.</param>
     /// <returns>The mass; 0.9 for a share of 90 % of the base.</returns>
-    public double MassOf(FormulaLine line) => _masses[Guard.NotNull(line).Index];
+    /// <exception cref="ArgumentException">The line is of a formula with more lines.</exception>
+    public double MassOf(FormulaLine line) => Guard.NotNull(line).Index < _masses.Length ? _masses[line.Index]
+        : throw new ArgumentException($"{line.Label} is not a line of this formula.", nameof(line));
 
     /// <summary>The mass of everything in the base and in the phases before a phase, per unit of base mass.</summary>
     /// <param name="phaseIndex">The position of the phase, from 0; the count of phases for everything.</param>
@@ -81,5 +83,5 @@ public sealed class Proportions
     /// <summary>The mass of a line as % by weight of the water in the continuous mix; null if that water is unknown or none.</summary>
     /// <param name="line">A line of the same formula.</param>
     /// <returns>The percentage, or null.</returns>
-    public double? PercentOfContinuousWater(FormulaLine line) => ContinuousWater is > 0 ? MassOf(line) / ContinuousWater.Value * 100 : null;
+    public double? PercentOfContinuousWater(FormulaLine line) => MassOf(line) / ContinuousWater * 100 is { } percent and <= double.MaxValue ? percent : null;
 }

@@ -28,7 +28,7 @@ internal static class Guard
         => value >= min && value <= max
             ? value + 0.0 // turns -0 into 0
             : throw new ArgumentOutOfRangeException(name, value,
-                $"Must be between {Numbers.Exact(min)} {unit} and {Numbers.Exact(max)} {unit} inclusive, but is {Numbers.Exact(value)} {unit}.");
+                $"Must be between {WithUnit(min, unit)} and {WithUnit(max, unit)} inclusive, but is {WithUnit(value, unit)}.");
 
     public static T NotNull<T>(T? value, [CallerArgumentExpression(nameof(value))] string name = "")
         where T : class
@@ -106,6 +106,8 @@ internal static class Guard
         Defined((int)ratio.Unit, RatioUnits, name);
         return ratio.Percent;
     }
+
+    private static string WithUnit(double value, string unit) => unit.Length == 0 ? Numbers.Exact(value) : Numbers.Exact(value) + " " + unit;
 
     private static void Defined(int unit, ulong definedUnits, string name)
     {

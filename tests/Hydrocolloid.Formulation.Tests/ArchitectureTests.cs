@@ -1,0 +1,75 @@
+using System.Text.RegularExpressions;
+
+namespace Hydrocolloid.Formulation.Tests;
+
+/// <summary>Dependencies point one way: a folder of the library names only types of the folders listed for it.</summary>
+public partial class ArchitectureTests
+{
+    /// <summary>What each folder must not know.</summary>
+    public static TheoryData<string, string[]> Walls => new()
+    {
+        { "Internal", ["Figures", "Ingredients", "Hydrocolloids", "Catalogues", "Formulas", "Batches", "Derivations", "Compatibility", "Methods", "Serialization"] },
+        { "Figures", ["Ingredients", "Hydrocolloids", "Catalogues", "Text", "Formulas", "Batches", "Derivations", "Compatibility", "Methods", "Serialization"] },
+        { "Hydrocolloids", ["Text", "Formulas", "Batches", "Derivations", "Compatibility", "Methods", "Serialization"] },
+        { "Ingredients", ["Text", "Formulas", "Batches", "Derivations", "Compatibility", "Methods", "Serialization"] },
+        { "Catalogues", ["Text", "Formulas", "Batches", "Derivations", "Compatibility", "Methods", "Serialization"] },
+        { "Text", ["Figures", "Ingredients", "Hydrocolloids", "Catalogues", "Formulas", "Batches", "Derivations", "Compatibility", "Methods", "Serialization"] },
+        { "Formulas", ["Catalogues", "Text", "Compatibility", "Methods", "Serialization"] },
+        { "Batches", ["Catalogues", "Text", "Compatibility", "Methods", "Serialization"] },
+        { "Derivations", ["Catalogues", "Text", "Batches", "Compatibility", "Methods", "Serialization"] },
+    };
+
+    private static readonly Dictionary<string, string> s_folderByType = Files("")
+        .SelectMany(f => Declaration().Matches(Repository.Code(f)).Select(m => (Type: m.Groups["name"].Value, Folder: FolderOf(f))))
+        .GroupBy(d => d.Type, StringComparer.Ordinal)
+        .Where(g => g.Select(d => d.Folder).Distinct(StringComparer.Ordinal).Count() == 1)
+        .ToDictionary(g => g.Key, g => g.First().Folder, StringComparer.Ordinal);
+
+    [Theory, MemberData(nameof(Walls))]
+    public void Folder_does_not_know(string folder, string[] forbidden)
+    {
+        // Words.cs is the table of the words for every closed set, whatever folder the set is of.
+        string[] known = [.. Files(folder).Where(f => Path.GetFileName(f) != "Words.cs").SelectMany(f => TypesNamedIn(f).Where(t => forbidden.Contains(s_folderByType[t])).Select(t => $"{Path.GetFileName(f)} names {t} of {s_folderByType[t]}"))];
+
+        string.Join("; ", known.Except(s_allowed)).Should().BeEmpty();
+    }
+
+    /// <summary>Only the formula itself offers batches, and only by handing its yield on.</summary>
+    [Fact]
+    public void Formulas_know_batches_only_where_a_formula_is_scaled()
+        => Files("Formulas").Where(f => TypesNamedIn(f).Any(t => s_folderByType[t] == "Batches")).Select(Path.GetFileName).Should().Equal("Formula.cs");
+
+    [Fact]
+    public void Formulas_know_derivations_only_where_a_formula_is_explained()
+        => Files("Formulas").Where(f => TypesNamedIn(f).Any(t => s_folderByType[t] == "Derivations")).Select(Path.GetFileName).Should().Equal("Formula.cs");
+
+    [Fact]
+    public void Types_are_found()
+        => s_folderByType.Should().Contain("Formula", "Formulas").And.Contain("Batch", "Batches").And.Contain("Ingredient", "Ingredients").And.Contain("ValueList", "Figures");
+
+    private static readonly string[] s_allowed =
+    [
+        "KitchenUnit.cs names Source of Figures", // a property of its own of that name
+    ];
+
+    // Types stand at the left margin; what is indented is nested and nobody else's.
+    [GeneratedRegex(@"^(?:public|internal)\s[\w ]*\b(?:class|struct|interface|enum|record)\s+(?<name>[A-Z]\w*)", RegexOptions.Multiline)]
+    private static partial Regex Declaration();
+
+    // A name after a dot is a member of something else.
+    [GeneratedRegex(@"(?<![\w.])[A-Z]\w*")]
+    private static partial Regex Name();
+
+    private static IEnumerable<string> Files(string folder)
+        => Directory.EnumerateFiles(Path.Combine(Repository.Library, folder), "*.cs", SearchOption.AllDirectories)
+            .Where(f => FolderOf(f) is not ("bin" or "obj")).OrderBy(f => f, StringComparer.Ordinal);
+
+    private static string FolderOf(string file)
+    {
+        string[] parts = Path.GetRelativePath(Repository.Library, file).Split(Path.DirectorySeparatorChar);
+        return parts.Length == 1 ? "" : parts[0];
+    }
+
+    private static IEnumerable<string> TypesNamedIn(string file)
+        => Name().Matches(Repository.Code(file)).Select(m => m.Value).Distinct(StringComparer.Ordinal).Where(s_folderByType.ContainsKey);
+}

@@ -1,0 +1,112 @@
+using UnitsNet;
+
+namespace Hydrocolloid.Formulation.Tests.Ingredients;
+
+public class IngredientTests
+{
+    [Fact]
+    public void Own_ingredient_knows_nothing_until_it_is_stated()
+    {
+        Ingredient own = Ingredient.Own("house-stock", "House stock");
+
+        (own.Id, own.Name, own.IsKnown, own.BasedOn).Should().Be(("house-stock", "House stock", true, null));
+        new object?[] { own.Composition, own.Ph, own.PhRange, own.Brix, own.DensityAt20C, own.DensityCitation, own.Allergens, own.Diet, own.Grade, own.Profile, own.Additive, own.Extensions }
+            .Should().OnlyContain(v => v == null);
+    }
+
+    [Fact]
+    public void Stated_facts_are_measured()
+    {
+        Ingredient own = Ingredient.Own("house-stock", "House stock")
+            .WithComposition(Composition.Per100Grams(water: 96))
+            .WithPh(5.2).WithBrix(3).WithDensity(Density.FromGramsPerMilliliter(1.01))
+            .WithAllergens(Allergen.Milk, Allergen.Celery, Allergen.Milk).WithDiet(vegan: false, vegetarian: false);
+
+        own.Composition!.Value.WaterPercent.Should().Be(96);
+        own.Ph!.Value.Should().Be(5.2);
+        own.Brix!.Value.Should().Be(3);
+        own.DensityAt20C!.Value.KilogramsPerCubicMeter.Should().BeApproximately(1010, 1e-9);
+        own.Allergens!.Value.Should().Equal(Allergen.Milk, Allergen.Celery);
+        new[] { own.Composition.Citation, own.Ph.Citation, own.Brix.Citation, own.DensityCitation, own.Allergens.Citation, own.DietCitation }
+            .Should().OnlyContain(c => c == Citation.Measured);
+    }
+
+    [Fact]
+    public void No_allergens_is_not_the_same_as_not_known()
+        => Ingredient.Own("a", "A").WithAllergens().Allergens!.Value.Should().BeEmpty();
+
+    [Fact]
+    public void Own_grade_of_a_built_in_agent_keeps_its_facts()
+    {
+        Ingredient house = Hydrocolloids.Agar.As("house-agar", "House agar").WithGrade(new Grade(GradeScale.GelStrength, 900));
+
+        (house.Id, house.Name, house.BasedOn).Should().Be(("house-agar", "House agar", Hydrocolloids.Agar));
+        house.Grade!.ToString().Should().Be("900 g/cm²");
+        house.Profile.Should().BeSameAs(Hydrocolloids.Agar.Profile);
+        house.As("other-agar", "Other").BasedOn.Should().Be(Hydrocolloids.Agar);
+        Hydrocolloids.Agar.Grade.Should().BeNull();
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("Agar")]
+    [InlineData("a--b")]
+    [InlineData("-a")]
+    [InlineData("a-")]
+    [InlineData("a b")]
+    [InlineData("poiré")]
+    public void Id_that_is_not_kebab_case_is_refused(string id)
+    {
+        FluentActions.Invoking(() => Ingredient.Own(id, "Name")).Should().Throw<ArgumentException>();
+        FluentActions.Invoking(() => Pantry.Water.As(id, "Name")).Should().Throw<ArgumentException>();
+    }
+
+    [Fact]
+    public void Facts_outside_their_range_are_refused()
+    {
+        Ingredient own = Ingredient.Own("a", "A");
+        own.Invoking(i => i.WithPh(14.1)).Should().Throw<ArgumentOutOfRangeException>().WithMessage("Must be between 0 pH and 14 pH inclusive, but is 14.1 pH.*");
+        own.Invoking(i => i.WithPh(double.NaN)).Should().Throw<ArgumentOutOfRangeException>();
+        own.Invoking(i => i.WithBrix(-1)).Should().Throw<ArgumentOutOfRangeException>();
+        own.Invoking(i => i.WithDensity(Density.FromKilogramsPerCubicMeter(50))).Should().Throw<ArgumentOutOfRangeException>();
+        own.Invoking(i => i.WithDiet(vegan: true, vegetarian: false)).Should().Throw<ArgumentException>();
+        FluentActions.Invoking(() => new Grade(GradeScale.Bloom, 0)).Should().Throw<ArgumentOutOfRangeException>();
+        FluentActions.Invoking(() => new Grade((GradeScale)9, 1)).Should().Throw<ArgumentOutOfRangeException>();
+    }
+
+    [Fact]
+    public void Composition_over_102_grams_in_100_is_refused()
+    {
+        Composition.Per100Grams(water: 90, sugars: 12).KnownSumPercent.Should().Be(102);
+        FluentActions.Invoking(() => Composition.Per100Grams(water: 90, sugars: 12.1)).Should().Throw<ArgumentException>()
+            .WithMessage("The parts add up to 102.1 g per 100 g; at most 102 g are possible within the spread of analyses.*");
+        FluentActions.Invoking(() => Composition.Per100Grams(water: 101)).Should().Throw<ArgumentOutOfRangeException>();
+        FluentActions.Invoking(() => Composition.Per100Grams(calcium: -1)).Should().Throw<ArgumentOutOfRangeException>();
+    }
+
+    [Fact]
+    public void Minerals_are_fractions_of_the_ingredient()
+    {
+        Composition milk = Composition.Per100Grams(calcium: 120);
+
+        milk.Calcium!.Value.MilligramsPerKilogram.Should().BeApproximately(1200, 1e-9);
+        milk.Sodium.Should().BeNull();
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("[]")]
+    [InlineData("{\"a\":1,\"a\":2}")]
+    [InlineData("{\"a\":1,}")]
+    public void Extension_data_must_be_one_strict_object(string json)
+        => FluentActions.Invoking(() => ExtensionData.Parse(json)).Should().Throw<ArgumentException>();
+
+    [Fact]
+    public void Every_change_leaves_the_original_alone()
+    {
+        Ingredient before = Ingredient.Own("a", "A");
+        before.WithPh(3).WithBrix(5).WithExtensions(ExtensionData.Parse("{}"));
+
+        before.Should().Be(Ingredient.Own("a", "A"));
+    }
+}
