@@ -29,7 +29,7 @@ internal sealed record CardYield(
 internal sealed record CardLine(
     string Phase, string Label, string Ingredient, string Name, string Form, double Percent, string Of, double ExactGrams, double WeighGrams, double? DoseErrorPercent, bool ExceedsTolerance);
 
-internal sealed record CardConcentration(string Label, string Name, double PercentOfTotal, double PercentOfContinuousMix, double? PercentOfContinuousWater);
+internal sealed record CardConcentration(string Label, string Name, double PercentOfTotal, double PercentOfContinuousMix, double? PercentOfContinuousWater, double PercentOfContinuousMixAsSet);
 
 internal sealed record CardRange(double? Min, double? Max);
 

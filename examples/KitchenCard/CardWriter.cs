@@ -26,7 +26,7 @@ internal sealed class CardWriter
             balance.Division.Grams,
             tolerancePercent,
             [.. sheet.Lines.Select(Line)],
-            [.. formula.Lines.Where(l => l.Ingredient.Profile is not null && l.IsContinuous).Select(l => Concentration(formula, l))],
+            [.. formula.Lines.Where(l => l.Ingredient.Profile is not null && l.IsContinuous).Select(l => Concentration(formula, batch, l))],
             [.. method.Steps.Select(Step)],
             [.. method.Conflicts],
             [.. formula.Review().Select(Finding)],
@@ -40,9 +40,9 @@ internal sealed class CardWriter
         line.Line.Phase, line.Line.Label, line.Line.Ingredient.Id, line.Line.Ingredient.Name, line.Line.IsContinuous ? "mix" : "pieces",
         line.Line.Dose.PercentByMass, line.Line.Dose.Reference.ToString(), line.Exact.Grams, line.Rounded.Grams, line.ErrorPercent, line.ExceedsTolerance);
 
-    private static CardConcentration Concentration(Formula formula, FormulaLine line) => new(
+    private static CardConcentration Concentration(Formula formula, Batch batch, FormulaLine line) => new(
         line.Label, line.Ingredient.Name, formula.Proportions.PercentOfTotal(line), formula.Proportions.PercentOfContinuousMix(line),
-        formula.Proportions.PercentOfContinuousWater(line));
+        formula.Proportions.PercentOfContinuousWater(line), batch.PercentOfContinuousMixAsSet(line.Label));
 
     /// <summary>What the document states and this version of the card does not reckon with: shown, so that nobody thinks it was.</summary>
     private static IEnumerable<string> Recorded(Formula formula)

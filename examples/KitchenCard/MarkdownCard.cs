@@ -38,11 +38,11 @@ internal static class MarkdownCard
             Line();
             Line("## What counts for the gel (% by weight)");
             Line();
-            Line("| | of the total | of what gels | of its water |");
-            Line("|---|---:|---:|---:|");
+            Line("| | of the total | of what gels | of its water | as it sets |");
+            Line("|---|---:|---:|---:|---:|");
             foreach (CardConcentration c in card.Concentrations)
             {
-                Line($"| {Escaped(c.Name)} | {Text.Percent(c.PercentOfTotal)} | {Text.Percent(c.PercentOfContinuousMix)} | {(c.PercentOfContinuousWater is { } water ? Text.Percent(water) : "unknown")} |");
+                Line($"| {Escaped(c.Name)} | {Text.Percent(c.PercentOfTotal)} | {Text.Percent(c.PercentOfContinuousMix)} | {(c.PercentOfContinuousWater is { } water ? Text.Percent(water) : "unknown")} | {Text.Percent(c.PercentOfContinuousMixAsSet)} |");
             }
         }
 

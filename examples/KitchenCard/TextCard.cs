@@ -77,6 +77,12 @@ internal sealed class TextCard
             string water = c.PercentOfContinuousWater is { } percent ? Text.Percent(percent) : "unknown";
             Line($"  {c.Name,-30}{Text.Percent(c.PercentOfTotal),15}{Text.Percent(c.PercentOfContinuousMix),15}{water,15}");
         }
+
+        if (_card.Yield.EvaporatedWaterGrams > 0 && _card.Yield.TopUpWaterGrams == 0)
+        {
+            Wrapped("The water that boils off is not put back, so what gels ends at: "
+                + string.Join(", ", _card.Concentrations.Select(c => $"{c.Name} {Text.Percent(c.PercentOfContinuousMixAsSet)}")) + ".", "  ", "  ");
+        }
     }
 
     private void Method()

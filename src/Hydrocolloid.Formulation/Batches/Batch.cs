@@ -77,6 +77,20 @@ public sealed class Batch
     public WeighSheet WeighOn(Balance balance, double tolerancePercent = WeighSheet.DefaultTolerancePercent)
         => new(this, Guard.NotNull(balance), Guard.InRange(tolerancePercent, double.Epsilon, 100, "%"));
 
+    /// <summary>
+    /// The concentration of a line in the continuous mix as it sets, % by weight: higher than in the formula if water boils off and is not
+    /// put back.
+    /// </summary>
+    /// <param name="label">The label of the line.</param>
+    /// <returns>The percentage.</returns>
+    /// <exception cref="ArgumentException">There is no such line.</exception>
+    public double PercentOfContinuousMixAsSet(string label)
+    {
+        FormulaLine line = Formula.Line(label);
+        double mix = Formula.Proportions.ContinuousMix * BaseGrams - (Losses.ToppedUp ? 0 : EvaporatedGrams);
+        return Lines[line.Index].Grams / mix * 100;
+    }
+
     /// <summary>How the mass of a line was worked out.</summary>
     /// <param name="label">The label of the line.</param>
     /// <returns>The derivation.</returns>

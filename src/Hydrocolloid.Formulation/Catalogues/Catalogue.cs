@@ -38,7 +38,7 @@ public sealed class Catalogue
     /// <summary>An ingredient by its id.</summary>
     /// <param name="id">The id.</param>
     /// <returns>The ingredient.</returns>
-    /// <exception cref="KeyNotFoundException">There is none with that id; the message names the nearest ids.</exception>
+    /// <exception cref="KeyNotFoundException">There is none with that id; the message names those that answer to it or share its first letters.</exception>
     public Ingredient Get(string id) => TryGet(id, out Ingredient? ingredient) ? ingredient
         : throw new KeyNotFoundException($"No ingredient has the id '{id}'." + Suggestion(id));
 
@@ -90,7 +90,9 @@ public sealed class Catalogue
             return " Did you mean " + string.Join(" or ", answering.Select(i => $"'{i.Id}'")) + "?";
         }
 
-        string[] near = [.. All.Where(i => i.Id.Contains(id) || id.Contains(i.Id)).Select(i => $"'{i.Id}'")];
+        // A slip of the finger rarely spoils the first letters.
+        string start = id.Length <= 4 ? id : id.Substring(0, 4);
+        string[] near = [.. _entries.Where(e => start.Length > 1 && e.Id.Contains(start)).Select(e => $"'{e.Id}'")];
         return near.Length == 0 ? "" : " Near it: " + string.Join(", ", near) + ".";
     }
 }

@@ -40,8 +40,7 @@ public sealed record Derivation
     /// <returns>The text; lines end with a line feed.</returns>
     public string ToText()
     {
-        var steps = new List<Derivation>();
-        Collect(steps);
+        List<Derivation> steps = Steps();
         var text = new StringBuilder();
         for (int i = 0; i < steps.Count; i++)
         {
@@ -50,6 +49,12 @@ public sealed record Derivation
 
         return text.ToString();
     }
+
+    /// <summary>Equal if every step is: the quantity, the expression and the value. Compared step by step, for steps share their inputs.</summary>
+    /// <param name="other">The other derivation.</param>
+    /// <returns>Whether they are equal.</returns>
+    public bool Equals(Derivation? other) => other is not null
+        && (ReferenceEquals(this, other) || (IsSameStep(other) && Steps().SequenceEqual(other.Steps(), SameStep.Instance)));
 
     /// <inheritdoc/>
     public override int GetHashCode() => unchecked(StringComparer.Ordinal.GetHashCode(Quantity) * 31 + Value.GetHashCode());
@@ -61,19 +66,39 @@ public sealed record Derivation
 
     internal static string Text(double value, string unit) => Numbers.Significant(value, 6) + " " + unit;
 
-    private void Collect(List<Derivation> steps)
+    private bool IsSameStep(Derivation other)
+        => Quantity == other.Quantity && Expression == other.Expression && Value.Equals(other.Value) && Unit == other.Unit;
+
+    /// <summary>All steps, inputs first, each once.</summary>
+    private List<Derivation> Steps()
     {
-        // Steps share their inputs, so a step already written must not be gone into again: with every phase the paths double.
-        if (steps.Contains(this))
+        var steps = new List<Derivation>();
+        Collect(steps, new HashSet<Derivation>(SameStep.Instance));
+        return steps;
+    }
+
+    // A step already written is not gone into again: with every phase the paths to it double.
+    private void Collect(List<Derivation> steps, HashSet<Derivation> seen)
+    {
+        if (!seen.Add(this))
         {
             return;
         }
 
         foreach (Derivation input in Inputs)
         {
-            input.Collect(steps);
+            input.Collect(steps, seen);
         }
 
         steps.Add(this);
+    }
+
+    private sealed class SameStep : IEqualityComparer<Derivation>
+    {
+        public static readonly SameStep Instance = new();
+
+        public bool Equals(Derivation? x, Derivation? y) => x is not null && y is not null && x.IsSameStep(y);
+
+        public int GetHashCode(Derivation obj) => obj.GetHashCode();
     }
 }

@@ -16,7 +16,7 @@ public sealed record Citation
     {
         Source = Guard.NotNull(source);
         Place = place;
-        Quality = QualityOf(source.Kind, basis);
+        Quality = QualityOf(source.Kind, (CitationBasis)Guard.Defined((int)basis, (int)CitationBasis.Estimated, nameof(basis)));
     }
 
     /// <summary>Common practice of the trade, with no source.</summary>

@@ -18,7 +18,7 @@ public sealed record Source
     {
         Id = Guard.NotBlank(id);
         Title = Guard.NotBlank(title);
-        Kind = kind;
+        Kind = (SourceKind)Guard.Defined((int)kind, (int)SourceKind.Measurement, nameof(kind));
         Authors = authors;
         Year = year;
         Place = place;

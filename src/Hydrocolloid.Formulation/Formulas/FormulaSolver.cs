@@ -361,7 +361,7 @@ internal sealed class FormulaSolver
             {
                 _a[line] = grams / _weighedBaseGrams;
             }
-            else
+            else if (_base.Count > 0 && _base.TrueForAll(p => p.Grams is null))
             {
                 Report("weight-without-base", Pointer(line), $"{draft.Label} is given by weight, but the base is not.", draft.Label, grams);
             }

@@ -8,6 +8,7 @@ public sealed record LineDetails
 {
     private readonly double? _celsius;
     private readonly string? _label;
+    private readonly LineForm _form;
 
     /// <summary>A line that says nothing more.</summary>
     public static LineDetails None { get; } = new();
@@ -21,7 +22,12 @@ public sealed record LineDetails
     }
 
     /// <summary>Whether it takes part in the gel.</summary>
-    public LineForm Form { get; init; }
+    /// <exception cref="ArgumentOutOfRangeException">Not a defined value.</exception>
+    public LineForm Form
+    {
+        get => _form;
+        init => _form = (LineForm)Guard.Defined((int)value, (int)LineForm.Pieces, nameof(Form));
+    }
 
     /// <summary>The temperature at which it is added; null if not stated.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Under absolute zero or over 1000 °C.</exception>

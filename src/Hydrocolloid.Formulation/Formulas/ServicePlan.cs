@@ -10,12 +10,18 @@ public sealed record ServicePlan
     private readonly double? _heldSeconds;
     private readonly double? _storedSeconds;
     private readonly double? _portionGrams;
+    private readonly Texture? _texture;
 
     /// <summary>Nothing fixed.</summary>
     public static ServicePlan None { get; } = new();
 
     /// <summary>The texture it should have; null if not stated.</summary>
-    public Texture? Texture { get; init; }
+    /// <exception cref="ArgumentOutOfRangeException">Not a defined value.</exception>
+    public Texture? Texture
+    {
+        get => _texture;
+        init => _texture = value is { } v ? (Texture)Guard.Defined((int)v, (int)Hydrocolloid.Formulation.Texture.Modifier, nameof(Texture)) : null;
+    }
 
     /// <summary>The temperature on the plate; null if not stated.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Under absolute zero or over 1000 °C.</exception>

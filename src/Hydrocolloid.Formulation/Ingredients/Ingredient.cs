@@ -143,7 +143,7 @@ public sealed record Ingredient
     /// <param name="allergens">The allergens.</param>
     /// <returns>The changed ingredient.</returns>
     public Ingredient WithAllergens(params Allergen[] allergens)
-        => this with { Facts = Facts with { Allergens = new Cited<ValueList<Allergen>>(ValueList<Allergen>.From(Guard.NotNull(allergens).Distinct().OrderBy(a => a)), Citation.Measured) } };
+        => this with { Facts = Facts with { Allergens = new Cited<ValueList<Allergen>>(ValueList<Allergen>.From(Guard.NotNull(allergens).Select(Defined).Distinct().OrderBy(a => a)), Citation.Measured) } };
 
     /// <summary>States whether it suits a vegan and a vegetarian diet.</summary>
     /// <param name="vegan">Free of anything from animals.</param>
@@ -181,4 +181,6 @@ public sealed record Ingredient
     public override int GetHashCode() => StringComparer.Ordinal.GetHashCode(Id);
 
     internal static Ingredient Unknown(string id) => new(id, id, NoFacts) { IsKnown = false };
+
+    private static Allergen Defined(Allergen allergen) => (Allergen)Guard.Defined((int)allergen, (int)Allergen.Molluscs, "allergens");
 }

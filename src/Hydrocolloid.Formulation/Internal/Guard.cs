@@ -34,6 +34,10 @@ internal static class Guard
         where T : class
         => value ?? throw new ArgumentNullException(name);
 
+    /// <summary>One of the defined values of an enum, which run from 0 without a gap.</summary>
+    public static int Defined(int value, int last, [CallerArgumentExpression(nameof(value))] string name = "")
+        => value >= 0 && value <= last ? value : throw new ArgumentOutOfRangeException(name, value, "Is not one of the defined values.");
+
     public static string NotBlank(string? value, [CallerArgumentExpression(nameof(value))] string name = "")
         => string.IsNullOrWhiteSpace(NotNull(value, name)) ? throw new ArgumentException("Must not be empty or blank.", name) : value!;
 
