@@ -9,14 +9,13 @@ public sealed class Catalogue
 {
     private readonly List<CatalogueEntry> _entries;
     private readonly Dictionary<string, CatalogueEntry> _byId = new(StringComparer.Ordinal);
-    private readonly Lazy<ValueList<Source>> _sources;
-    private readonly Lazy<ValueList<Ingredient>> _all;
+    private readonly Lazy<SourceList> _sources;
+    private Ingredient[]? _all;
 
-    internal Catalogue(List<CatalogueEntry> entries, Lazy<ValueList<Source>> sources)
+    internal Catalogue(List<CatalogueEntry> entries, Lazy<SourceList> sources)
     {
         _entries = entries;
         _sources = sources;
-        _all = new Lazy<ValueList<Ingredient>>(() => ValueList<Ingredient>.From(_entries.Select(e => e.Ingredient)));
         foreach (CatalogueEntry entry in entries)
         {
             _byId.Add(entry.Id, entry);
@@ -27,13 +26,13 @@ public sealed class Catalogue
     public static Catalogue BuiltIn => BuiltInCatalogue.Value;
 
     /// <summary>All ingredients: the built-in hydrocolloids, the built-in pantry, then own ones.</summary>
-    public ValueList<Ingredient> All => _all.Value;
+    public ValueList<Ingredient> All => ValueList<Ingredient>.Own(_all ??= [.. _entries.Select(e => e.Ingredient)]);
 
     /// <summary>All hydrocolloids.</summary>
     public IEnumerable<Ingredient> Hydrocolloids => All.Where(i => i.Profile is not null);
 
     /// <summary>The works the figures are taken from.</summary>
-    public ValueList<Source> Sources => _sources.Value;
+    public ValueList<Source> Sources => _sources.Value.All;
 
     /// <summary>An ingredient by its id.</summary>
     /// <param name="id">The id.</param>
