@@ -57,7 +57,7 @@ public sealed class Catalogue
     public IReadOnlyList<Ingredient> Find(string word)
     {
         string wanted = Folded(Guard.NotNull(word));
-        return wanted.Length == 0 ? [] : [.. All.Where(i => WordsFor(i).Any(w => Folded(w) == wanted))];
+        return wanted.Length == 0 ? [] : [.. All.Where(i => AnswersTo(i, wanted))];
     }
 
     /// <summary>This catalogue with own ingredients beside its own; one with an id that is already there takes its place.</summary>
@@ -71,15 +71,43 @@ public sealed class Catalogue
         return new Catalogue([.. kept, .. ingredients.Where(i => !_byId.ContainsKey(i.Id)).Select(i => own[i.Id])], _sources);
     }
 
-    private static IEnumerable<string> WordsFor(Ingredient ingredient)
+    private static bool AnswersTo(Ingredient ingredient, string wanted)
+        => IsFoldOf(wanted, ingredient.Id) || IsFoldOf(wanted, ingredient.Name) || IsFoldOfAny(wanted, ingredient.Synonyms)
+            || (ingredient.Additive is { } numbers && (IsFoldOfAny(wanted, numbers.ENumbers) || IsFoldOfAny(wanted, numbers.InsNumbers)
+                || (wanted.StartsWith("ins", StringComparison.Ordinal) && IsFoldOfAny(wanted.Substring(3), numbers.InsNumbers))));
+
+    private static bool IsFoldOfAny(string folded, ValueList<string> words)
     {
-        IEnumerable<string> names = [ingredient.Id, ingredient.Name, .. ingredient.Synonyms];
-        return ingredient.Additive is not { } numbers ? names
-            : names.Concat(numbers.ENumbers).Concat(numbers.InsNumbers).Concat(numbers.InsNumbers.Select(n => "INS " + n));
+        foreach (string word in words.Span)
+        {
+            if (IsFoldOf(folded, word))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
+    // Whether Folded(word) is the folded text, without making it.
+    private static bool IsFoldOf(string folded, string word)
+    {
+        int matched = 0;
+        foreach (char c in word)
+        {
+            if (!IsSeparator(c) && (matched == folded.Length || char.ToLowerInvariant(c) != folded[matched++]))
+            {
+                return false;
+            }
+        }
+
+        return matched == folded.Length;
+    }
+
+    private static bool IsSeparator(char c) => c is ' ' or '-' or '_' or '\u00A0';
+
     private static string Folded(string word)
-        => new([.. word.Where(c => c is not (' ' or '-' or '_' or '\u00A0')).Select(char.ToLowerInvariant)]);
+        => new([.. word.Where(c => !IsSeparator(c)).Select(char.ToLowerInvariant)]);
 
     private string Suggestion(string id)
     {

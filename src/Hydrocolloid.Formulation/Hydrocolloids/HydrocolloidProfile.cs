@@ -65,5 +65,16 @@ public sealed record HydrocolloidProfile
     /// <summary>The working doses for a texture; null if there are none.</summary>
     /// <param name="texture">The texture.</param>
     /// <returns>The window, or null.</returns>
-    public DoseWindow? WindowFor(Texture texture) => DoseWindows.FirstOrDefault(w => w.Texture == texture);
+    public DoseWindow? WindowFor(Texture texture)
+    {
+        foreach (DoseWindow window in DoseWindows.Span)
+        {
+            if (window.Texture == texture)
+            {
+                return window;
+            }
+        }
+
+        return null;
+    }
 }

@@ -27,8 +27,7 @@ internal static class Guard
     public static double InRange(double value, double min, double max, string unit, [CallerArgumentExpression(nameof(value))] string name = "")
         => value >= min && value <= max
             ? value + 0.0 // turns -0 into 0
-            : throw new ArgumentOutOfRangeException(name, value,
-                $"Must be between {Numbers.Exact(min)} {unit} and {Numbers.Exact(max)} {unit} inclusive, but is {Numbers.Exact(value)} {unit}.");
+            : throw OutOfRange(value, min, max, unit, name);
 
     public static T NotNull<T>(T? value, [CallerArgumentExpression(nameof(value))] string name = "")
         where T : class
@@ -106,6 +105,10 @@ internal static class Guard
         Defined((int)ratio.Unit, RatioUnits, name);
         return ratio.Percent;
     }
+
+    // Apart from the checks, so that these stay small enough to be inlined.
+    private static ArgumentOutOfRangeException OutOfRange(double value, double min, double max, string unit, string name)
+        => new(name, value, $"Must be between {Numbers.Exact(min)} {unit} and {Numbers.Exact(max)} {unit} inclusive, but is {Numbers.Exact(value)} {unit}.");
 
     private static void Defined(int unit, ulong definedUnits, string name)
     {
