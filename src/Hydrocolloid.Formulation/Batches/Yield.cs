@@ -1,4 +1,7 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Globalization;
 using Hydrocolloid.Formulation.Internal;
+using Hydrocolloid.Formulation.Text;
 using UnitsNet;
 
 namespace Hydrocolloid.Formulation;
@@ -6,6 +9,8 @@ namespace Hydrocolloid.Formulation;
 /// <summary>How much to make. Immutable, equal by content.</summary>
 public sealed record Yield
 {
+    private const int MaxPortions = 1_000_000;
+
     private Yield(YieldBasis basis, double grams, int? count, ValueList<Stock> stocks)
     {
         Basis = basis;
@@ -56,7 +61,7 @@ public sealed record Yield
     /// <exception cref="ArgumentOutOfRangeException">The count or the mass is outside its range, or all portions weigh more than 1e9 g.</exception>
     public static Yield Portions(int count, Mass each, YieldBasis basis = YieldBasis.Finished)
     {
-        Guard.InRange(count, 1, 1_000_000, "portions");
+        Guard.InRange(count, 1, MaxPortions, "portions");
         double grams = Guard.PositiveGrams(each);
         Guard.InRange(grams * count, 0, Guard.MaxMassGrams, "g", nameof(each));
         return new Yield(Defined(basis), grams, count, default);
@@ -75,6 +80,46 @@ public sealed record Yield
         }
 
         return new Yield(YieldBasis.Base, 0, null, ValueList<Stock>.From(stocks));
+    }
+
+    /// <summary>Reads a yield as a cook writes it: a mass such as <c>2.4 kg</c>, or portions such as <c>48 x 35 g</c>. Invariant numbers, units of <see cref="KitchenUnit"/>.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="basis">Which mass it states.</param>
+    /// <param name="yield">The yield; null if the text is refused.</param>
+    /// <param name="error">Why the text was refused; empty if it was not.</param>
+    /// <returns>Whether the text was read.</returns>
+    public static bool TryParse(string? text, YieldBasis basis, [NotNullWhen(true)] out Yield? yield, out string error)
+    {
+        Defined(basis);
+        yield = null;
+        string[] parts = (text ?? "").Split('x', '×');
+        if (parts.Length > 2)
+        {
+            error = $"'{text}' is not a yield: write a mass such as '2.4 kg', or portions such as '48 x 35 g'.";
+            return false;
+        }
+
+        if (!QuantityText.TryParseMass(parts[parts.Length - 1].Trim(), CultureInfo.InvariantCulture, out Mass mass, out error))
+        {
+            return false;
+        }
+
+        int count = 1;
+        if (parts.Length == 2 && !(int.TryParse(parts[0].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out count) && count is >= 1 and <= MaxPortions))
+        {
+            error = $"'{parts[0].Trim()}' is not a count of portions: write a whole number from 1 to {Numbers.Exact(MaxPortions)}.";
+            return false;
+        }
+
+        double grams = Guard.Grams(mass);
+        if (!(grams > 0 && grams * count <= Guard.MaxMassGrams))
+        {
+            error = $"'{text}' is {Numbers.Significant(grams * count, 6)} g; a yield is more than 0 g and at most {Numbers.Exact(Guard.MaxMassGrams)} g.";
+            return false;
+        }
+
+        yield = parts.Length == 2 ? Portions(count, mass, basis) : new Yield(basis, grams, null, default);
+        return true;
     }
 
     /// <summary>The yield in words.</summary>

@@ -8,7 +8,7 @@ internal sealed class ProfileReader(FigureReader figures)
     public HydrocolloidProfile Read(JsonElement json, string pointer)
     {
         HydrocolloidRole? role = null;
-        var dispersal = new Dispersal(default, null, null, null, default);
+        var dispersal = new Dispersal(default, null, null, null, default, default);
         HydrationProtocol? hydration = null;
         var setting = new SettingBehaviour(default, null, null, default);
         var melting = new MeltingBehaviour(null, null, null, default);
@@ -85,7 +85,7 @@ internal sealed class ProfileReader(FigureReader figures)
 
     private Dispersal ReadDispersal(JsonElement json, string pointer)
     {
-        ValueList<Cited<string>> medium = default, slurry = default;
+        ValueList<Cited<string>> medium = default, slurry = default, shear = default;
         Cited<NumberRange>? sugar = null, soakWater = null;
         Cited<TemperatureRange>? lumpsAbove = null;
         foreach (JsonProperty member in json.EnumerateObject())
@@ -98,11 +98,12 @@ internal sealed class ProfileReader(FigureReader figures)
                 case "lumpsAboveCelsius": lumpsAbove = figures.Celsius(member.Value, at); break;
                 case "soakWaterPartsPerPart": soakWater = figures.Range(member.Value, at); break;
                 case "slurry": slurry = figures.Facts(member.Value, at); break;
+                case "shear": shear = figures.Facts(member.Value, at); break;
                 default: throw FigureReader.Unknown(pointer, member);
             }
         }
 
-        return new Dispersal(medium, sugar, lumpsAbove, soakWater, slurry);
+        return new Dispersal(medium, sugar, lumpsAbove, soakWater, slurry, shear);
     }
 
     private HydrationProtocol ReadHydration(JsonElement json, string pointer)

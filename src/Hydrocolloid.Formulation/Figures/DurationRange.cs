@@ -41,6 +41,6 @@ public readonly record struct DurationRange
             >= 60 => (60.0, "min"),
             _ => (1.0, "s"),
         };
-        return new NumberRange(Seconds.Min / size, Seconds.Max / size) + " " + unit;
+        return new NumberRange(Seconds.Min / size, Seconds.Max / size).ToString(" " + unit);
     }
 }

@@ -34,14 +34,16 @@ public readonly record struct NumberRange
     /// <returns>Whether it lies inside.</returns>
     public bool Contains(double value) => value >= (Min ?? double.NegativeInfinity) && value <= (Max ?? double.PositiveInfinity);
 
-    /// <summary>The range as text, without a unit: <c>2–5</c>, <c>from 80</c>, <c>up to 35</c>.</summary>
+    /// <summary>The range as text, without a unit: <c>2–5</c>, <c>80 or more</c>, <c>35 or less</c>.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => this switch
+    public override string ToString() => ToString("");
+
+    internal string ToString(string unit) => this switch
     {
-        { IsSingle: true } => Numbers.Significant(Min!.Value, 6),
-        { Min: { } min, Max: { } max } => Numbers.Significant(min, 6) + "–" + Numbers.Significant(max, 6),
-        { Min: { } min } => "from " + Numbers.Significant(min, 6),
-        { Max: { } max } => "up to " + Numbers.Significant(max, 6),
+        { IsSingle: true } => Numbers.Significant(Min!.Value, 6) + unit,
+        { Min: { } min, Max: { } max } => Numbers.Significant(min, 6) + "–" + Numbers.Significant(max, 6) + unit,
+        { Min: { } min } => Numbers.Significant(min, 6) + unit + " or more",
+        { Max: { } max } => Numbers.Significant(max, 6) + unit + " or less",
         _ => "any",
     };
 }

@@ -33,5 +33,5 @@ public readonly record struct TemperatureRange
 
     /// <summary>The range in °C as text.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => Celsius + " °C";
+    public override string ToString() => Celsius.ToString(" °C");
 }

@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using System.Diagnostics.CodeAnalysis;
 using Hydrocolloid.Formulation.Internal;
 using UnitsNet;
 
@@ -183,51 +182,6 @@ public sealed class Formula : IEquatable<Formula>
     /// <param name="extensions">The data; null to take it off.</param>
     /// <returns>The formula.</returns>
     public Formula WithExtensions(ExtensionData? extensions) => ToBuilder().WithExtensions(extensions).Build();
-
-    /// <summary>The formula at a size, with the losses of its process plan.</summary>
-    /// <param name="yield">How much to make.</param>
-    /// <returns>The batch.</returns>
-    /// <exception cref="FormulaException">The batch cannot be: the exception lists every reason.</exception>
-    public Batch ScaleTo(Yield yield) => ScaleTo(yield, Process.Losses);
-
-    /// <summary>The formula at a size, with losses other than those of its process plan.</summary>
-    /// <param name="yield">How much to make.</param>
-    /// <param name="losses">The losses.</param>
-    /// <returns>The batch.</returns>
-    /// <exception cref="FormulaException">The batch cannot be: the exception lists every reason.</exception>
-    public Batch ScaleTo(Yield yield, Losses losses)
-        => TryScaleTo(yield, losses, out Batch? batch, out ValueList<FormulaProblem> problems) ? batch
-            : throw new FormulaException($"The batch of '{Name}'", problems);
-
-    /// <summary>The formula at a size, without throwing.</summary>
-    /// <param name="yield">How much to make.</param>
-    /// <param name="losses">The losses.</param>
-    /// <param name="batch">The batch; null if it cannot be.</param>
-    /// <param name="problems">Every reason why it cannot be; empty if it can.</param>
-    /// <returns>Whether the batch can be.</returns>
-    public bool TryScaleTo(Yield yield, Losses losses, [NotNullWhen(true)] out Batch? batch, out ValueList<FormulaProblem> problems)
-    {
-        (batch, problems) = BatchSizing.Size(this, Guard.NotNull(yield), Guard.NotNull(losses));
-        return batch is not null;
-    }
-
-    /// <summary>How a line follows from a base of 100 g.</summary>
-    /// <param name="label">The label of the line.</param>
-    /// <returns>The derivation.</returns>
-    /// <exception cref="ArgumentException">There is no such line.</exception>
-    public Derivation Explain(string label) => new Explainer(this, 100).Line(Line(label));
-
-    /// <summary>How the total follows from a base of 100 g.</summary>
-    /// <returns>The derivation.</returns>
-    public Derivation ExplainTotal() => new Explainer(this, 100).Total();
-
-    /// <summary>How the amount of a line becomes a percentage of a reference, with a base of 100 g.</summary>
-    /// <param name="label">The label of the line.</param>
-    /// <param name="reference">The reference.</param>
-    /// <returns>The derivation.</returns>
-    /// <exception cref="ArgumentException">There is no such line.</exception>
-    /// <exception cref="FormulaException">The reference is a later line, is unknown, or weighs nothing.</exception>
-    public Derivation ExplainDose(string label, DoseReference reference) => new Explainer(this, 100).Share(Line(label), Guard.NotNull(reference));
 
     /// <summary>Fills in the mass of every line for a base mass, in the order of <see cref="Lines"/>. Allocates nothing.</summary>
     /// <param name="baseMass">The mass of the base; not negative.</param>

@@ -6,9 +6,11 @@ namespace Hydrocolloid.Formulation;
 /// <param name="LumpsAbove">Liquid warmer than this makes it lump; null if not stated.</param>
 /// <param name="SoakWaterPartsPerPart">Parts of cold water to swell one part of the agent in, by weight, for agents that are soaked first; null for others.</param>
 /// <param name="Slurry">Carriers in which it does not swell, and other ways.</param>
+/// <param name="Shear">How to stir while dispersing.</param>
 public sealed record Dispersal(
     ValueList<Cited<string>> Medium,
     Cited<NumberRange>? SugarPartsPerPart,
     Cited<TemperatureRange>? LumpsAbove,
     Cited<NumberRange>? SoakWaterPartsPerPart,
-    ValueList<Cited<string>> Slurry);
+    ValueList<Cited<string>> Slurry,
+    ValueList<Cited<string>> Shear);

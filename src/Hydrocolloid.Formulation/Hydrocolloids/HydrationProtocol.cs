@@ -4,8 +4,8 @@ namespace Hydrocolloid.Formulation;
 /// <param name="Window">The temperature to reach: at least the lower limit.</param>
 /// <param name="Hold">How long to hold it there.</param>
 /// <param name="NotAbove">More heat than this harms it; null if no such limit is known.</param>
-/// <param name="NeedsHighShear">Whether it must be dispersed with high shear.</param>
-/// <param name="Shear">How to stir.</param>
+/// <param name="NeedsHighShear">Whether dispersing it needs high shear.</param>
+/// <param name="Shear">How to stir while and after heating.</param>
 /// <param name="HoldingLimit">What long hot holding does.</param>
 public sealed record HydrationProtocol(
     Cited<TemperatureRange> Window,

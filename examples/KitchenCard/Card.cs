@@ -1,0 +1,53 @@
+using System.Text.Json.Serialization;
+
+namespace KitchenCard;
+
+/// <summary>
+/// The card: everything the kitchen needs to work one formula once. It is also the JSON card, format "hydrocolloid-card" version 1
+/// (docs/card-json.md): masses in g, temperatures in °C, durations in s, percentages by weight of what their name says.
+/// </summary>
+internal sealed record Card(
+    string Format,
+    int Version,
+    string Name,
+    CardYield Yield,
+    double BalanceDivisionGrams,
+    double ToleranceOfDosePercent,
+    IReadOnlyList<CardLine> Lines,
+    IReadOnlyList<CardConcentration> Concentrations,
+    IReadOnlyList<CardStep> Method,
+    IReadOnlyList<string> MethodConflicts,
+    IReadOnlyList<CardFinding> Findings,
+    IReadOnlyList<CardCaution> Cautions,
+    IReadOnlyList<string> Recorded,
+    IReadOnlyList<CardDerivation> Worked,
+    IReadOnlyList<CardSource> Sources);
+
+internal sealed record CardYield(
+    string Asked, double BaseGrams, double AssembledGrams, double EvaporatedWaterGrams, double TopUpWaterGrams, double FinishedGrams, string Losses, int? Portions, double? PortionGrams);
+
+internal sealed record CardLine(
+    string Phase, string Label, string Ingredient, string Name, string Form, double Percent, string Of, double ExactGrams, double WeighGrams, double? DoseErrorPercent, bool ExceedsTolerance);
+
+internal sealed record CardConcentration(string Label, string Name, double PercentOfTotal, double PercentOfContinuousMix, double? PercentOfContinuousWater);
+
+internal sealed record CardRange(double? Min, double? Max);
+
+internal sealed record CardStep(
+    string Action, string Instruction, string Reason, IReadOnlyList<string> Lines, CardRange? Celsius, CardRange? Seconds, IReadOnlyList<int> Sources, IReadOnlyList<CardNote> Notes);
+
+internal sealed record CardNote(string Text, int Source);
+
+internal sealed record CardFinding(string Severity, string Id, string Explanation, IReadOnlyList<string> Lines, IReadOnlyList<CardEvidence> Evidence, IReadOnlyList<int> Sources);
+
+internal sealed record CardEvidence(string Quantity, double Value, string Unit, CardRange Limit);
+
+internal sealed record CardCaution(string Kind, string Text, IReadOnlyList<string> Lines, int Source);
+
+internal sealed record CardDerivation(string Label, string Text);
+
+internal sealed record CardSource(int Number, string Quality, string Text);
+
+[JsonSourceGenerationOptions(WriteIndented = true, NewLine = "\n", PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+[JsonSerializable(typeof(Card))]
+internal sealed partial class CardJson : JsonSerializerContext;

@@ -1,0 +1,113 @@
+using Hydrocolloid.Formulation;
+
+namespace KitchenCard;
+
+/// <summary>Fills a card from the library's answers.</summary>
+internal sealed class CardWriter
+{
+    private readonly Dictionary<Citation, int> _numbers = [];
+    private readonly List<CardSource> _sources = [];
+
+    public static Card Write(Formula formula, Yield yield, Balance balance, double tolerancePercent, IReadOnlyList<string> explain)
+        => new CardWriter().Fill(formula, yield, balance, tolerancePercent, explain);
+
+    private Card Fill(Formula formula, Yield yield, Balance balance, double tolerancePercent, IReadOnlyList<string> explain)
+    {
+        Batch batch = formula.ScaleTo(yield);
+        WeighSheet sheet = batch.WeighOn(balance, tolerancePercent);
+        Method method = formula.PlanMethod();
+        return new Card(
+            "hydrocolloid-card",
+            1,
+            formula.Name,
+            new CardYield(
+                yield.ToString(), batch.BaseMass.Grams, batch.AssembledMass.Grams, batch.EvaporatedWater.Grams, batch.TopUpWater.Grams, batch.FinishedMass.Grams,
+                batch.Losses.ToString(), yield.Count, yield.Count is null ? null : yield.Mass.Grams),
+            balance.Division.Grams,
+            tolerancePercent,
+            [.. sheet.Lines.Select(Line)],
+            [.. formula.Lines.Where(l => l.Ingredient.Profile is not null && l.IsContinuous).Select(l => Concentration(formula, l))],
+            [.. method.Steps.Select(Step)],
+            [.. method.Conflicts],
+            [.. formula.Review().Select(Finding)],
+            [.. method.Cautions.Select(c => new CardCaution(Kebab(c.Kind.ToString()), c.Text.Value, [.. c.Lines], Number(c.Text.Citation)))],
+            [.. Recorded(formula)],
+            [.. explain.Select(l => new CardDerivation(l, batch.Explain(l).ToText()))],
+            _sources);
+    }
+
+    private static CardLine Line(WeighLine line) => new(
+        line.Line.Phase, line.Line.Label, line.Line.Ingredient.Id, line.Line.Ingredient.Name, line.Line.IsContinuous ? "mix" : "pieces",
+        line.Line.Dose.PercentByMass, line.Line.Dose.Reference.ToString(), line.Exact.Grams, line.Rounded.Grams, line.ErrorPercent, line.ExceedsTolerance);
+
+    private static CardConcentration Concentration(Formula formula, FormulaLine line) => new(
+        line.Label, line.Ingredient.Name, formula.Proportions.PercentOfTotal(line), formula.Proportions.PercentOfContinuousMix(line),
+        formula.Proportions.PercentOfContinuousWater(line));
+
+    /// <summary>What the document states and this version of the card does not reckon with: shown, so that nobody thinks it was.</summary>
+    private static IEnumerable<string> Recorded(Formula formula)
+    {
+        ProcessPlan process = formula.Process;
+        ServicePlan service = formula.Service;
+        if (process.Altitude is { } altitude)
+        {
+            yield return $"altitude {Text.Number(altitude.Meters)} m";
+        }
+
+        foreach (CoolingStage stage in process.Cooling)
+        {
+            yield return $"cooling: {stage}";
+        }
+
+        if (service.ServedAt is { } served)
+        {
+            yield return $"served at {Text.Number(served.DegreesCelsius)} °C";
+        }
+
+        if (service.HeldFor is { } held)
+        {
+            yield return $"held for {Text.Number(held.Minutes)} min";
+        }
+
+        if (service.StoredFor is { } stored)
+        {
+            yield return $"stored for {Text.Number(stored.Hours)} h";
+        }
+
+        if (service.Covered is { } covered)
+        {
+            yield return covered ? "stored covered" : "stored uncovered";
+        }
+
+        if (service.Frozen is { } frozen)
+        {
+            yield return frozen ? "frozen and thawed" : "not frozen";
+        }
+    }
+
+    private CardStep Step(MethodStep step) => new(
+        Kebab(step.Action.ToString()), step.Instruction, step.Reason, [.. step.Lines],
+        step.Temperature is { } t ? Range(t.Celsius) : null, step.Duration is { } d ? Range(d.Seconds) : null,
+        [.. step.Citations.Select(Number)], [.. step.Notes.Select(n => new CardNote(n.Value, Number(n.Citation)))]);
+
+    private CardFinding Finding(Finding finding) => new(
+        Kebab(finding.Severity.ToString()), finding.Id, finding.Explanation, [.. finding.Lines],
+        [.. finding.Evidence.Select(e => new CardEvidence(e.Quantity, e.Value, e.Unit, Range(e.Limit)))], [.. finding.Citations.Select(Number)]);
+
+    private static CardRange Range(NumberRange range) => new(range.Min, range.Max);
+
+    private int Number(Citation citation)
+    {
+        if (!_numbers.TryGetValue(citation, out int number))
+        {
+            number = _numbers.Count + 1;
+            _numbers.Add(citation, number);
+            _sources.Add(new CardSource(number, Kebab(citation.Quality.ToString()), citation.ToString()));
+        }
+
+        return number;
+    }
+
+    private static string Kebab(string name)
+        => string.Concat(name.Select((c, i) => i > 0 && char.IsUpper(c) ? "-" + char.ToLowerInvariant(c) : char.ToLowerInvariant(c).ToString()));
+}

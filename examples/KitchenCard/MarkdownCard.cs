@@ -1,0 +1,119 @@
+using System.Globalization;
+using System.Text;
+
+namespace KitchenCard;
+
+/// <summary>The card as Markdown.</summary>
+internal static class MarkdownCard
+{
+    public static string Render(Card card)
+    {
+        var text = new StringBuilder();
+        double d = card.BalanceDivisionGrams;
+        void Line(string line = "") => text.Append(line).Append('\n');
+
+        Line($"# {Escaped(card.Name)}");
+        Line();
+        Line($"To make: {Escaped(card.Yield.Asked)}. Base {Text.Grams(card.Yield.BaseGrams, d)}, assembled {Text.Grams(card.Yield.AssembledGrams, d)}, "
+            + $"boils off {Text.Grams(card.Yield.EvaporatedWaterGrams, d)}, put back {Text.Grams(card.Yield.TopUpWaterGrams, d)}, finished {Text.Grams(card.Yield.FinishedGrams, d)}. Losses: {card.Yield.Losses}.");
+        Line();
+        Line($"## Weigh sheet (balance shows {Text.Number(d)} g)");
+        Line();
+        Line("| phase | ingredient | dose | weigh | dose off |");
+        Line("|---|---|---|---:|---:|");
+        foreach (CardLine line in card.Lines)
+        {
+            string off = line.DoseErrorPercent is { } error ? Text.SignedPercent(error) + (line.ExceedsTolerance ? " **!**" : "") : "";
+            Line($"| {Escaped(line.Phase)} | {Escaped(line.Name)}{(line.Form == "pieces" ? " (pieces)" : "")} | {Text.Percent(line.Percent)} of {Escaped(line.Of)} | {Text.Grams(line.WeighGrams, d)} | {off} |");
+        }
+
+        if (card.Lines.Any(l => l.ExceedsTolerance))
+        {
+            Line();
+            Line($"**!** This balance is too coarse for the lines marked: rounding puts their dose off by more than {Text.Number(card.ToleranceOfDosePercent)} %.");
+        }
+
+        if (card.Concentrations.Count > 0)
+        {
+            Line();
+            Line("## What counts for the gel (% by weight)");
+            Line();
+            Line("| | of the total | of what gels | of its water |");
+            Line("|---|---:|---:|---:|");
+            foreach (CardConcentration c in card.Concentrations)
+            {
+                Line($"| {Escaped(c.Name)} | {Text.Percent(c.PercentOfTotal)} | {Text.Percent(c.PercentOfContinuousMix)} | {(c.PercentOfContinuousWater is { } water ? Text.Percent(water) : "unknown")} |");
+            }
+        }
+
+        Line();
+        Line("## Method");
+        Line();
+        int number = 0;
+        foreach (CardStep step in card.Method)
+        {
+            number++;
+            Line($"{number.ToString(CultureInfo.InvariantCulture)}. **{Escaped(step.Instruction)}** {Escaped(step.Reason)}{Text.SourceMarks(step.Sources)}");
+            foreach (CardNote note in step.Notes)
+            {
+                Line($"    - {Escaped(note.Text)}{Text.SourceMarks([note.Source])}");
+            }
+        }
+
+        foreach (string conflict in card.MethodConflicts)
+        {
+            Line();
+            Line($"**Conflict:** {Escaped(conflict)}");
+        }
+
+        Line();
+        Line("## Findings");
+        Line();
+        if (card.Findings.Count == 0)
+        {
+            Line("Nothing found by the rules applied: dose against minimum and window, decimal slips, unknown ingredients. What they do not look at is not judged.");
+        }
+
+        foreach (CardFinding finding in card.Findings)
+        {
+            Line($"- **{finding.Severity}** `{finding.Id}`: {Escaped(finding.Explanation)}{Text.SourceMarks(finding.Sources)}");
+        }
+
+        Line();
+        Line("## Cautions");
+        Line();
+        foreach (CardCaution caution in card.Cautions)
+        {
+            Line($"- {Escaped(caution.Text)}{Text.SourceMarks([caution.Source])}");
+        }
+
+        if (card.Recorded.Count > 0)
+        {
+            Line();
+            Line($"Stated in the formula, not reckoned with here: {Escaped(string.Join("; ", card.Recorded))}.");
+        }
+
+        foreach (CardDerivation derivation in card.Worked)
+        {
+            Line();
+            Line($"## Worked: {Escaped(derivation.Label)}");
+            Line();
+            Line("```text");
+            text.Append(derivation.Text);
+            Line("```");
+        }
+
+        Line();
+        Line("## Sources");
+        Line();
+        foreach (CardSource source in card.Sources)
+        {
+            Line($"- [{source.Number.ToString(CultureInfo.InvariantCulture)}] {Escaped(source.Text)}");
+        }
+
+        return text.ToString();
+    }
+
+    private static string Escaped(string text)
+        => text.Replace("\\", "\\\\").Replace("|", "\\|").Replace("*", "\\*").Replace("_", "\\_").Replace("<", "\\<").Replace("[", "\\[").Replace("\n", " ");
+}

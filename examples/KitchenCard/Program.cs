@@ -1,0 +1,149 @@
+// The main job as a console program: a formula file in; a weigh sheet, a method, findings, cautions and sources out.
+
+using System.CommandLine;
+using System.Text;
+using System.Text.Json;
+using Hydrocolloid.Formulation;
+using Hydrocolloid.Formulation.Serialization;
+using Hydrocolloid.Formulation.Text;
+using KitchenCard;
+using UnitsNet;
+
+const int Good = 0;
+const int BadInput = 2;
+const int ConflictFound = 3;
+const int DefaultPortions = 60;
+
+var file = new Argument<string?>("formula")
+{
+    Description = "A formula file (JSON). Without one, the bundled pear and elderflower jelly.",
+    Arity = ArgumentArity.ZeroOrOne,
+};
+var make = new Option<string?>("--make")
+{
+    Description = "How much to make: a mass (\"2.4 kg\") or portions (\"48 x 35 g\"). Without it, 60 portions of the formula's portion mass (40 g if it states none).",
+};
+var counted = new Option<string>("--counted")
+{
+    Description = "Which mass --make counts: finished (after losses), assembled (before losses) or base.",
+    DefaultValueFactory = _ => "finished",
+};
+counted.AcceptOnlyFromAmong("finished", "assembled", "base");
+var balance = new Option<string>("--balance") { Description = "The smallest step the balance shows.", DefaultValueFactory = _ => "0.1 g" };
+var tolerance = new Option<double>("--tolerance") { Description = "Warn where rounding puts a dose off by more than this, % of the dose.", DefaultValueFactory = _ => 5 };
+var layout = new Option<string>("--layout") { Description = "The form of the card: text, markdown or json.", DefaultValueFactory = _ => "text" };
+layout.AcceptOnlyFromAmong("text", "markdown", "json");
+var worked = new Option<string[]>("--worked") { Description = "Work out the mass of a line step by step; give its label. May be repeated.", DefaultValueFactory = _ => [] };
+var strict = new Option<bool>("--strict") { Description = "Exit with code 3 if a conflict is found." };
+
+var root = new RootCommand("Prints the kitchen card of a gel formula: weigh sheet, method, findings, cautions, sources.")
+{
+    file, make, counted, balance, tolerance, layout, worked, strict,
+};
+root.SetAction(Run);
+
+Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
+ParseResult arguments = root.Parse(args);
+if (arguments.Errors.Count > 0)
+{
+    return Refuse([.. arguments.Errors.Select(e => e.Message), "--help shows the options."]);
+}
+
+return arguments.Invoke();
+
+int Run(ParseResult given)
+{
+    string path = given.GetValue(file) ?? Path.Combine(AppContext.BaseDirectory, "data", "pear-elderflower-jelly.json");
+    try
+    {
+        Formula formula = FormulaJson.Read(File.ReadAllBytes(path));
+        var problems = new List<string>();
+        Yield yield = YieldOf(given, formula, problems);
+        Balance scale = BalanceOf(given.GetValue(balance)!, problems);
+        double off = given.GetValue(tolerance);
+        if (!(off is > 0 and <= 100))
+        {
+            problems.Add("--tolerance: must be above 0 % and up to 100 %.");
+        }
+
+        string[] lines = given.GetValue(worked)!;
+        problems.AddRange(lines.Where(l => formula.Lines.All(f => f.Label != l))
+            .Select(l => $"--worked: the formula has no line '{l}'. Its lines: {string.Join(", ", formula.Lines.Select(f => f.Label))}."));
+        if (problems.Count > 0)
+        {
+            return Refuse(problems);
+        }
+
+        Card card = CardWriter.Write(formula, yield, scale, off, lines);
+        Console.Out.Write(given.GetValue(layout) switch
+        {
+            "json" => JsonSerializer.Serialize(card, CardJson.Default.Card) + "\n",
+            "markdown" => MarkdownCard.Render(card),
+            _ => TextCard.Render(card),
+        });
+        bool conflict = card.MethodConflicts.Count > 0 || card.Findings.Any(f => f.Severity == "conflict");
+        return conflict && given.GetValue(strict) ? ConflictFound : Good;
+    }
+    catch (FormulaJsonException e)
+    {
+        return Refuse([$"{path}: not a formula that can be worked.", .. e.Problems.Select(p => "  " + p)]);
+    }
+    catch (FormulaException e)
+    {
+        return Refuse([e.Message]);
+    }
+    catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+    {
+        return Refuse([$"{path}: {e.Message}"]);
+    }
+}
+
+Yield YieldOf(ParseResult given, Formula formula, List<string> problems)
+{
+    YieldBasis basis = given.GetValue(counted) switch
+    {
+        "base" => YieldBasis.Base,
+        "assembled" => YieldBasis.Assembled,
+        _ => YieldBasis.Finished,
+    };
+    if (given.GetValue(make) is not { } text)
+    {
+        return Yield.Portions(DefaultPortions, formula.Service.Portion ?? Mass.FromGrams(40), basis);
+    }
+
+    if (Yield.TryParse(text, basis, out Yield? yield, out string error))
+    {
+        return yield;
+    }
+
+    problems.Add("--make: " + error);
+    return Yield.Portions(1, Mass.FromGrams(1));
+}
+
+static Balance BalanceOf(string text, List<string> problems)
+{
+    if (!QuantityText.TryParseMass(text, out Mass division, out string error))
+    {
+        problems.Add("--balance: " + error);
+    }
+    else if (division.Grams is >= 1e-6 and <= 1000)
+    {
+        return Balance.WithDivision(division);
+    }
+    else
+    {
+        problems.Add($"--balance: '{text}' is no division of a kitchen balance; it must be between 0.000001 g and 1000 g.");
+    }
+
+    return Balance.WithDivision(Mass.FromGrams(1));
+}
+
+static int Refuse(IEnumerable<string> problems)
+{
+    foreach (string problem in problems)
+    {
+        Console.Error.WriteLine(problem);
+    }
+
+    return BadInput;
+}

@@ -1,0 +1,49 @@
+using System.Globalization;
+
+namespace KitchenCard;
+
+/// <summary>Numbers and lines for people: invariant, no group separators.</summary>
+internal static class Text
+{
+    public static string Number(double value) => value.ToString("0.###", CultureInfo.InvariantCulture);
+
+    /// <summary>A mass with as many decimals as the balance shows.</summary>
+    public static string Grams(double grams, double division)
+    {
+        int decimals = Math.Clamp((int)Math.Ceiling(-Math.Log10(division) - 1e-9), 0, 6);
+        return grams.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture) + " g";
+    }
+
+    public static string Percent(double percent)
+    {
+        int decimals = percent == 0 ? 0 : Math.Clamp(2 - (int)Math.Floor(Math.Log10(Math.Abs(percent))), 0, 6);
+        return percent.ToString("0." + new string('#', decimals), CultureInfo.InvariantCulture) + " %";
+    }
+
+    public static string SignedPercent(double percent)
+        => Math.Abs(percent) < 0.05 ? "0 %" : percent.ToString("+0.0;-0.0", CultureInfo.InvariantCulture) + " %";
+
+    public static string SourceMarks(IReadOnlyList<int> sources)
+        => sources.Count == 0 ? "" : " [" + string.Join(", ", sources.Select(s => s.ToString(CultureInfo.InvariantCulture))) + "]";
+
+    /// <summary>Breaks a text at spaces so that no line is longer than the width, further lines indented.</summary>
+    public static IEnumerable<string> Wrap(string text, int width, string indent, string hanging)
+    {
+        string line = indent;
+        bool empty = true;
+        foreach (string word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            if (!empty && line.Length + 1 + word.Length > width)
+            {
+                yield return line;
+                line = hanging;
+                empty = true;
+            }
+
+            line += empty ? word : " " + word;
+            empty = false;
+        }
+
+        yield return line;
+    }
+}

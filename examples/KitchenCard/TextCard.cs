@@ -1,0 +1,173 @@
+using System.Globalization;
+using System.Text;
+
+namespace KitchenCard;
+
+/// <summary>The card as plain text, 78 columns wide, for a terminal and a printer.</summary>
+internal sealed class TextCard
+{
+    private const int Width = 78;
+    private readonly StringBuilder _text = new();
+    private readonly Card _card;
+
+    private TextCard(Card card) => _card = card;
+
+    public static string Render(Card card) => new TextCard(card).Render();
+
+    private string Render()
+    {
+        Line(_card.Name.ToUpperInvariant());
+        Line(new string('=', Width));
+        Yield();
+        WeighSheet();
+        Concentrations();
+        Method();
+        Findings();
+        Cautions();
+        Recorded();
+        Worked();
+        Sources();
+        return _text.ToString();
+    }
+
+    private void Yield()
+    {
+        CardYield yield = _card.Yield;
+        double d = _card.BalanceDivisionGrams;
+        Line($"To make    {yield.Asked}");
+        Line($"Base       {Text.Grams(yield.BaseGrams, d),12}     Assembled  {Text.Grams(yield.AssembledGrams, d),12}");
+        Line($"Boils off  {Text.Grams(yield.EvaporatedWaterGrams, d),12}     Put back   {Text.Grams(yield.TopUpWaterGrams, d),12}");
+        Line($"Finished   {Text.Grams(yield.FinishedGrams, d),12}     Losses: {yield.Losses}");
+    }
+
+    private void WeighSheet()
+    {
+        Heading($"WEIGH SHEET (balance shows {Text.Number(_card.BalanceDivisionGrams)} g)");
+        Line($"{"",-2}{"ingredient",-26}{"dose",-28}{"weigh",12}{"dose off",10}");
+        foreach (IGrouping<string, CardLine> phase in _card.Lines.GroupBy(l => l.Phase, StringComparer.Ordinal))
+        {
+            Line(phase.Key);
+            foreach (CardLine line in phase)
+            {
+                string name = line.Name + (line.Form == "pieces" ? " (pieces)" : "");
+                string dose = $"{Text.Percent(line.Percent)} of {line.Of}";
+                string off = line.DoseErrorPercent is { } error ? Text.SignedPercent(error) + (line.ExceedsTolerance ? " !" : "") : "";
+                string figures = $"{Text.Grams(line.WeighGrams, _card.BalanceDivisionGrams),12}{off,10}";
+                Line(name.Length <= 25 && dose.Length <= 27 ? $"  {name,-26}{dose,-28}{figures}" : $"  {name}\n    {dose,-52}{figures}");
+            }
+        }
+
+        if (_card.Lines.Any(l => l.ExceedsTolerance))
+        {
+            Wrapped($"! This balance is too coarse for the lines marked: rounding puts their dose off by more than {Text.Number(_card.ToleranceOfDosePercent)} %. Use a finer balance or make a larger batch.", "", "  ");
+        }
+    }
+
+    private void Concentrations()
+    {
+        if (_card.Concentrations.Count == 0)
+        {
+            return;
+        }
+
+        Heading("WHAT COUNTS FOR THE GEL (% by weight)");
+        Line($"  {"",-30}{"of the total",15}{"of what gels",15}{"of its water",15}");
+        foreach (CardConcentration c in _card.Concentrations)
+        {
+            string water = c.PercentOfContinuousWater is { } percent ? Text.Percent(percent) : "unknown";
+            Line($"  {c.Name,-30}{Text.Percent(c.PercentOfTotal),15}{Text.Percent(c.PercentOfContinuousMix),15}{water,15}");
+        }
+    }
+
+    private void Method()
+    {
+        Heading("METHOD");
+        int number = 0;
+        foreach (CardStep step in _card.Method)
+        {
+            number++;
+            Wrapped(step.Instruction, $"{number.ToString(CultureInfo.InvariantCulture),2}. ", "    ");
+            Wrapped(step.Reason + Text.SourceMarks(step.Sources), "      ", "      ");
+            foreach (CardNote note in step.Notes)
+            {
+                Wrapped(note.Text + Text.SourceMarks([note.Source]), "      - ", "        ");
+            }
+        }
+
+        foreach (string conflict in _card.MethodConflicts)
+        {
+            Wrapped(conflict, "CONFLICT: ", "  ");
+        }
+    }
+
+    private void Findings()
+    {
+        Heading("FINDINGS");
+        if (_card.Findings.Count == 0)
+        {
+            Line("Nothing found by the rules applied: dose against minimum and window, decimal");
+            Line("slips, unknown ingredients. What they do not look at is not judged.");
+        }
+
+        foreach (CardFinding finding in _card.Findings)
+        {
+            Wrapped($"{finding.Severity.ToUpperInvariant()} {finding.Id}: {finding.Explanation}{Text.SourceMarks(finding.Sources)}", "", "  ");
+        }
+    }
+
+    private void Cautions()
+    {
+        Heading("CAUTIONS");
+        foreach (CardCaution caution in _card.Cautions)
+        {
+            Wrapped(caution.Text + Text.SourceMarks([caution.Source]), "* ", "  ");
+        }
+    }
+
+    private void Recorded()
+    {
+        if (_card.Recorded.Count > 0)
+        {
+            Heading("STATED IN THE FORMULA, NOT RECKONED WITH HERE");
+            Wrapped(string.Join("; ", _card.Recorded) + ".", "", "");
+        }
+    }
+
+    private void Worked()
+    {
+        foreach (CardDerivation derivation in _card.Worked)
+        {
+            Heading($"WORKED: {derivation.Label}");
+            foreach (string step in derivation.Text.Split('\n', StringSplitOptions.RemoveEmptyEntries))
+            {
+                Wrapped(step, "", "   ");
+            }
+        }
+    }
+
+    private void Sources()
+    {
+        Heading("SOURCES");
+        foreach (CardSource source in _card.Sources)
+        {
+            Wrapped(source.Text, $"{"[" + source.Number.ToString(CultureInfo.InvariantCulture) + "]",-5}", "     ");
+        }
+    }
+
+    private void Heading(string heading)
+    {
+        Line("");
+        Line(heading);
+        Line(new string('-', Width));
+    }
+
+    private void Wrapped(string text, string indent, string hanging)
+    {
+        foreach (string line in Text.Wrap(text, Width, indent, hanging))
+        {
+            Line(line);
+        }
+    }
+
+    private void Line(string line) => _text.Append(line.TrimEnd()).Append('\n');
+}

@@ -1,0 +1,49 @@
+using Hydrocolloid.Formulation.Compatibility;
+using Hydrocolloid.Formulation.Internal;
+
+namespace Hydrocolloid.Formulation;
+
+/// <summary>Looks for trouble in a formula before anyone lights a burner.</summary>
+public static class FormulaReview
+{
+    /// <summary>The id of the finding that reports a rule that failed.</summary>
+    public const string RuleFailedId = "rule-failed";
+
+    /// <summary>Applies the standard rules.</summary>
+    /// <param name="formula">The formula.</param>
+    /// <returns>The findings, the most serious first, then in the order of the formula.</returns>
+    public static ValueList<Finding> Review(this Formula formula) => formula.Review(StandardRules.All);
+
+    /// <summary>Applies chosen rules.</summary>
+    /// <param name="formula">The formula.</param>
+    /// <param name="rules">The rules. One that fails is itself reported as a finding.</param>
+    /// <returns>The findings, the most serious first, then in the order of the formula.</returns>
+    public static ValueList<Finding> Review(this Formula formula, IEnumerable<ICompatibilityRule> rules)
+    {
+        Guard.NotNull(formula);
+        var findings = new List<Finding>();
+        foreach (ICompatibilityRule rule in Guard.NotNull(rules))
+        {
+            findings.AddRange(Check(rule, formula));
+        }
+
+        return ValueList<Finding>.From(findings.OrderByDescending(f => f.Severity).ThenBy(f => FirstLine(formula, f)));
+    }
+
+    private static IEnumerable<Finding> Check(ICompatibilityRule rule, Formula formula)
+    {
+        try
+        {
+            return [.. rule.Check(formula)];
+        }
+#pragma warning disable CA1031 // a rule of the user's may throw anything; the other findings must not be lost
+        catch (Exception e)
+#pragma warning restore CA1031
+        {
+            return [new Finding(RuleFailedId, Severity.Caution, $"The rule '{rule.Id}' failed and found nothing: {e.Message}")];
+        }
+    }
+
+    private static int FirstLine(Formula formula, Finding finding)
+        => finding.Lines.Count == 0 ? int.MaxValue : formula.FindLine(finding.Lines[0])?.Index ?? int.MaxValue;
+}

@@ -1,0 +1,85 @@
+using Hydrocolloid.Formulation.Internal;
+
+namespace Hydrocolloid.Formulation.Compatibility.Rules;
+
+/// <summary>A hydrocolloid in a formula with its concentration in the continuous mix, which is what its dose figures are about.</summary>
+internal sealed class AgentDose
+{
+    private AgentDose(Formula formula, FormulaLine line)
+    {
+        Formula = formula;
+        Line = line;
+        Profile = line.Ingredient.Profile!;
+        Percent = formula.Proportions.PercentOfContinuousMix(line);
+    }
+
+    public Formula Formula { get; }
+
+    public FormulaLine Line { get; }
+
+    public HydrocolloidProfile Profile { get; }
+
+    /// <summary>% by weight of the continuous mix.</summary>
+    public double Percent { get; }
+
+    /// <summary>The dose as figures of one or two significant digits see it: 0.0996 % counts as the 0.1 % it was meant to be.</summary>
+    public double RoundedPercent => Percent > 0 ? Numbers.RoundSignificant(Percent, 2) : Percent;
+
+    public string Name => Line.Ingredient.Name;
+
+    /// <summary>The window of the texture that the formula aims at; null if it aims at none or none is known.</summary>
+    public DoseWindow? ChosenWindow => Formula.Service.Texture is { } texture ? Profile.WindowFor(texture) : null;
+
+    /// <summary>Below the lowest dose that gels alone, and not a dose of the texture aimed at (a fluid gel may need less).</summary>
+    public bool IsUnderMinimum => Profile.MinimumGellingPercent is { Value.Min: { } minimum } && RoundedPercent < minimum
+        && ChosenWindow?.Percent.Value.Contains(RoundedPercent) != true;
+
+    public static IEnumerable<AgentDose> All(Formula formula)
+        => formula.Lines.Where(l => l.IsContinuous && l.Ingredient.Profile is not null).Select(l => new AgentDose(formula, l));
+
+    /// <summary>
+    /// The reading that a moved decimal sign would give: in the window of the texture aimed at, if the dose is outside every figure for
+    /// it; else in any window, if the dose is half or double any figure of the catalogue, or further off. Null if there is none.
+    /// All windows of an agent together may span a factor of ten, so there a dose just outside would land inside by accident.
+    /// </summary>
+    public SlipReading? Slip() => (ChosenWindow is { } chosen ? SlipInto([chosen], Figures(chosen), farness: 1) : null)
+        ?? SlipInto(Profile.DoseWindows, Profile.DoseWindows.SelectMany(Figures).Concat(Profile.PublishedDoses.Select(d => d.Percent.Value)), farness: 2);
+
+    public Evidence Evidence(NumberRange limit) => new($"{Name} in the continuous mix", Percent, "% by weight of it", limit);
+
+    /// <summary>The dose as it is written and as it counts.</summary>
+    public string Stated()
+        => $"{Name} is dosed at {Line.Dose}, which is {Numbers.Significant(Percent, 3)} % of the continuous mix";
+
+    private static IEnumerable<NumberRange> Figures(DoseWindow window) => window.Percent.Alternatives.Select(a => a.Value).Append(window.Percent.Value);
+
+    private SlipReading? SlipInto(IEnumerable<DoseWindow> windows, IEnumerable<NumberRange> figures, double farness)
+    {
+        double[] ends = [.. figures.SelectMany(r => new[] { r.Min, r.Max }).Where(e => e is not null).Select(e => e!.Value)];
+        if (ends.Length == 0 || (RoundedPercent * farness >= ends.Min() && RoundedPercent / farness <= ends.Max()))
+        {
+            return null;
+        }
+
+        foreach (DoseWindow window in windows)
+        {
+            foreach (double factor in (double[])[10, 0.1, 100, 0.01])
+            {
+                double percent = PercentIfMultiplied(factor);
+                if (window.Percent.Value.Contains(Numbers.RoundSignificant(percent, 2)))
+                {
+                    return new SlipReading(factor, percent, window);
+                }
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>The concentration in the continuous mix if this line alone were that many times as much.</summary>
+    private double PercentIfMultiplied(double factor)
+    {
+        double mass = Formula.Proportions.MassOf(Line);
+        return mass * factor / (Formula.Proportions.ContinuousMix - mass + mass * factor) * 100;
+    }
+}
