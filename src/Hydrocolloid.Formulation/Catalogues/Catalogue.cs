@@ -9,14 +9,13 @@ public sealed class Catalogue
 {
     private readonly List<CatalogueEntry> _entries;
     private readonly Dictionary<string, CatalogueEntry> _byId = new(StringComparer.Ordinal);
-    private readonly Lazy<ValueList<Source>> _sources;
-    private readonly Lazy<ValueList<Ingredient>> _all;
+    private readonly Lazy<SourceList> _sources;
+    private Ingredient[]? _all;
 
-    internal Catalogue(List<CatalogueEntry> entries, Lazy<ValueList<Source>> sources)
+    internal Catalogue(List<CatalogueEntry> entries, Lazy<SourceList> sources)
     {
         _entries = entries;
         _sources = sources;
-        _all = new Lazy<ValueList<Ingredient>>(() => ValueList<Ingredient>.From(_entries.Select(e => e.Ingredient)));
         foreach (CatalogueEntry entry in entries)
         {
             _byId.Add(entry.Id, entry);
@@ -27,13 +26,13 @@ public sealed class Catalogue
     public static Catalogue BuiltIn => BuiltInCatalogue.Value;
 
     /// <summary>All ingredients: the built-in hydrocolloids, the built-in pantry, then own ones.</summary>
-    public ValueList<Ingredient> All => _all.Value;
+    public ValueList<Ingredient> All => ValueList<Ingredient>.Own(_all ??= [.. _entries.Select(e => e.Ingredient)]);
 
     /// <summary>All hydrocolloids.</summary>
     public IEnumerable<Ingredient> Hydrocolloids => All.Where(i => i.Profile is not null);
 
     /// <summary>The works the figures are taken from.</summary>
-    public ValueList<Source> Sources => _sources.Value;
+    public ValueList<Source> Sources => _sources.Value.All;
 
     /// <summary>An ingredient by its id.</summary>
     /// <param name="id">The id.</param>
@@ -58,7 +57,7 @@ public sealed class Catalogue
     public IReadOnlyList<Ingredient> Find(string word)
     {
         string wanted = Folded(Guard.NotNull(word));
-        return wanted.Length == 0 ? [] : [.. All.Where(i => WordsFor(i).Any(w => Folded(w) == wanted))];
+        return wanted.Length == 0 ? [] : [.. All.Where(i => AnswersTo(i, wanted))];
     }
 
     /// <summary>This catalogue with own ingredients beside its own; one with an id that is already there takes its place.</summary>
@@ -72,15 +71,43 @@ public sealed class Catalogue
         return new Catalogue([.. kept, .. ingredients.Where(i => !_byId.ContainsKey(i.Id)).Select(i => own[i.Id])], _sources);
     }
 
-    private static IEnumerable<string> WordsFor(Ingredient ingredient)
+    private static bool AnswersTo(Ingredient ingredient, string wanted)
+        => IsFoldOf(wanted, ingredient.Id) || IsFoldOf(wanted, ingredient.Name) || IsFoldOfAny(wanted, ingredient.Synonyms)
+            || (ingredient.Additive is { } numbers && (IsFoldOfAny(wanted, numbers.ENumbers) || IsFoldOfAny(wanted, numbers.InsNumbers)
+                || (wanted.StartsWith("ins", StringComparison.Ordinal) && IsFoldOfAny(wanted.Substring(3), numbers.InsNumbers))));
+
+    private static bool IsFoldOfAny(string folded, ValueList<string> words)
     {
-        IEnumerable<string> names = [ingredient.Id, ingredient.Name, .. ingredient.Synonyms];
-        return ingredient.Additive is not { } numbers ? names
-            : names.Concat(numbers.ENumbers).Concat(numbers.InsNumbers).Concat(numbers.InsNumbers.Select(n => "INS " + n));
+        foreach (string word in words.Span)
+        {
+            if (IsFoldOf(folded, word))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
+    // Whether Folded(word) is the folded text, without making it.
+    private static bool IsFoldOf(string folded, string word)
+    {
+        int matched = 0;
+        foreach (char c in word)
+        {
+            if (!IsSeparator(c) && (matched == folded.Length || char.ToLowerInvariant(c) != folded[matched++]))
+            {
+                return false;
+            }
+        }
+
+        return matched == folded.Length;
+    }
+
+    private static bool IsSeparator(char c) => c is ' ' or '-' or '_' or '\u00A0';
+
     private static string Folded(string word)
-        => new([.. word.Where(c => c is not (' ' or '-' or '_' or '\u00A0')).Select(char.ToLowerInvariant)]);
+        => new([.. word.Where(c => !IsSeparator(c)).Select(char.ToLowerInvariant)]);
 
     private string Suggestion(string id)
     {

@@ -6,7 +6,7 @@ namespace Hydrocolloid.Formulation.Catalogues;
 internal sealed class FigureReader(SourceList sources)
 {
     /// <summary>Collects what every figure may say, whatever its value is, and refuses members that nothing takes.</summary>
-    public struct Parts
+    public sealed class Parts
     {
         public double? Min;
         public double? Max;
@@ -16,8 +16,8 @@ internal sealed class FigureReader(SourceList sources)
         public string? SourceId;
         public string? At;
         public string? Seen;
-        public JsonElement? DerivedFrom;
-        public JsonElement? Others;
+        public JsonElement DerivedFrom;
+        public JsonElement Others;
 
         public bool Take(JsonProperty member)
         {
@@ -42,24 +42,42 @@ internal sealed class FigureReader(SourceList sources)
 
     public Cited<NumberRange> Range(JsonElement json, string pointer) => Range(PartsOf(json, pointer), pointer);
 
-    public Cited<NumberRange> Range(Parts parts, string pointer) => Figure(parts, RangeOf, pointer);
+    public Cited<NumberRange> Range(Parts parts, string pointer)
+        => new(RangeOf(parts, pointer), CitationOf(parts, pointer), parts.Note, RestsOn(parts, pointer), OthersOf(parts, pointer, Range));
 
     public Cited<TemperatureRange> Celsius(JsonElement json, string pointer)
-        => Figure(PartsOf(json, pointer), (p, at) => new TemperatureRange(RangeOf(p, at)), pointer);
+    {
+        Parts parts = PartsOf(json, pointer);
+        var range = new TemperatureRange(RangeOf(parts, pointer));
+        return new(range, CitationOf(parts, pointer), parts.Note, RestsOn(parts, pointer), OthersOf(parts, pointer, Celsius));
+    }
 
-    public Cited<DurationRange> Durations(JsonElement json, string pointer, double secondsPerUnit)
-        => Figure(PartsOf(json, pointer), (p, at) =>
-        {
-            NumberRange range = RangeOf(p, at);
-            return new DurationRange(new NumberRange(range.Min * secondsPerUnit, range.Max * secondsPerUnit));
-        }, pointer);
+    public Cited<DurationRange> Minutes(JsonElement json, string pointer)
+    {
+        Parts parts = PartsOf(json, pointer);
+        return new(InSeconds(parts, 60, pointer), CitationOf(parts, pointer), parts.Note, RestsOn(parts, pointer), OthersOf(parts, pointer, Minutes));
+    }
+
+    public Cited<DurationRange> Hours(JsonElement json, string pointer)
+    {
+        Parts parts = PartsOf(json, pointer);
+        return new(InSeconds(parts, 3600, pointer), CitationOf(parts, pointer), parts.Note, RestsOn(parts, pointer), OthersOf(parts, pointer, Hours));
+    }
 
     public Cited<double> Number(JsonElement json, string pointer)
-        => Figure(PartsOf(json, pointer), (p, at) => p.Value ?? throw Broken(at, "needs a value"), pointer);
+    {
+        Parts parts = PartsOf(json, pointer);
+        double value = parts.Value ?? throw Broken(pointer, "needs a value");
+        return new(value, CitationOf(parts, pointer), parts.Note, RestsOn(parts, pointer), OthersOf(parts, pointer, Number));
+    }
 
     public Cited<string> Fact(JsonElement json, string pointer) => Fact(PartsOf(json, pointer), pointer);
 
-    public Cited<string> Fact(Parts parts, string pointer) => Figure(parts, (p, at) => p.Text ?? throw Broken(at, "needs a text"), pointer);
+    public Cited<string> Fact(Parts parts, string pointer)
+    {
+        string text = parts.Text ?? throw Broken(pointer, "needs a text");
+        return new(text, CitationOf(parts, pointer), parts.Note, RestsOn(parts, pointer), OthersOf(parts, pointer, Fact));
+    }
 
     public ValueList<Cited<string>> Facts(JsonElement json, string pointer) => List(json, pointer, Fact);
 
@@ -97,9 +115,15 @@ internal sealed class FigureReader(SourceList sources)
         => parts is { Min: null, Max: null, Value: null } ? throw Broken(pointer, "needs min, max or value")
             : parts is { Min: null, Max: null } ? NumberRange.Single(parts.Value!.Value) : new NumberRange(parts.Min, parts.Max);
 
+    private static DurationRange InSeconds(Parts parts, double secondsPerUnit, string pointer)
+    {
+        NumberRange range = RangeOf(parts, pointer);
+        return new DurationRange(new NumberRange(range.Min * secondsPerUnit, range.Max * secondsPerUnit));
+    }
+
     private static Parts PartsOf(JsonElement json, string pointer)
     {
-        var parts = default(Parts);
+        var parts = new Parts();
         foreach (JsonProperty member in json.EnumerateObject())
         {
             if (!parts.Take(member))
@@ -111,12 +135,11 @@ internal sealed class FigureReader(SourceList sources)
         return parts;
     }
 
-    private Cited<T> Figure<T>(Parts parts, Func<Parts, string, T> value, string pointer)
-        where T : notnull
-        => new(
-            value(parts, pointer),
-            CitationOf(parts, pointer),
-            parts.Note,
-            parts.DerivedFrom is { } from ? List(from, pointer, (id, at) => sources.Get(id.GetString()!, at)) : default,
-            parts.Others is { } others ? List(others, pointer + "/others", (other, at) => Figure(PartsOf(other, at), value, at)) : default);
+    private ValueList<Source> RestsOn(Parts parts, string pointer)
+        => parts.DerivedFrom.ValueKind == JsonValueKind.Undefined ? default
+            : List(parts.DerivedFrom, pointer + "/derivedFrom", (id, at) => sources.Get(id.GetString()!, at));
+
+    private static ValueList<TFigure> OthersOf<TFigure>(Parts parts, string pointer, Func<JsonElement, string, TFigure> read)
+        where TFigure : class
+        => parts.Others.ValueKind == JsonValueKind.Undefined ? default : List(parts.Others, pointer + "/others", read);
 }

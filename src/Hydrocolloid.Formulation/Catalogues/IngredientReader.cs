@@ -14,7 +14,8 @@ internal sealed class IngredientReader(FigureReader figures)
         ValueList<string> synonyms = default;
         AdditiveNumbers? additive = null;
         Origin? origin = null;
-        (DietaryFacts Facts, Citation Citation)? diet = null;
+        DietaryFacts? diet = null;
+        Citation? dietCitation = null;
         Cited<ValueList<Allergen>>? allergens = null;
         Cited<Composition>? composition = null;
         Cited<double>? ph = null, brix = null, density = null;
@@ -32,7 +33,7 @@ internal sealed class IngredientReader(FigureReader figures)
                 case "provenance": provenance = member.Value.GetString(); break;
                 case "additive": additive = ReadAdditive(member.Value, at); break;
                 case "origin": origin = ReadOrigin(member.Value, at); break;
-                case "diet": diet = ReadDiet(member.Value, at); break;
+                case "diet": (diet, dietCitation) = ReadDiet(member.Value, at); break;
                 case "allergens": allergens = ReadAllergens(member.Value, at); break;
                 case "composition": composition = ReadComposition(member.Value, at); break;
                 case "ph": (ph, phRange) = ReadPh(member.Value, at); break;
@@ -44,24 +45,9 @@ internal sealed class IngredientReader(FigureReader figures)
             }
         }
 
-        return new IngredientFacts
-        {
-            Synonyms = synonyms,
-            Category = category,
-            Provenance = provenance,
-            Additive = additive,
-            Origin = origin,
-            Diet = diet?.Facts,
-            DietCitation = diet?.Citation,
-            Allergens = allergens,
-            Composition = composition,
-            Ph = ph,
-            PhRange = phRange,
-            Brix = brix,
-            DensityKgPerM3 = density,
-            Cautions = cautions,
-            Profile = profile,
-        };
+        return new IngredientFacts(
+            synonyms, category, provenance, additive, origin, diet, dietCitation, allergens, composition,
+            ph, phRange, brix, density, cautions, profile);
     }
 
     private static ValueList<string> Strings(JsonElement json, string pointer) => FigureReader.List(json, pointer, (s, _) => s.GetString()!);
@@ -69,7 +55,7 @@ internal sealed class IngredientReader(FigureReader figures)
     private AdditiveNumbers ReadAdditive(JsonElement json, string pointer)
     {
         ValueList<string> e = default, ins = default;
-        var parts = default(FigureReader.Parts);
+        var parts = new FigureReader.Parts();
         foreach (JsonProperty member in json.EnumerateObject())
         {
             switch (member.Name)
@@ -92,7 +78,7 @@ internal sealed class IngredientReader(FigureReader figures)
     private Origin ReadOrigin(JsonElement json, string pointer)
     {
         OriginClass? origin = null;
-        var parts = default(FigureReader.Parts);
+        var parts = new FigureReader.Parts();
         foreach (JsonProperty member in json.EnumerateObject())
         {
             if (member.NameEquals("class"))
@@ -122,7 +108,7 @@ internal sealed class IngredientReader(FigureReader figures)
         bool? vegan = null, vegetarian = null;
         string? animal = null;
         ValueList<Cited<string>> notes = default;
-        var parts = default(FigureReader.Parts);
+        var parts = new FigureReader.Parts();
         foreach (JsonProperty member in json.EnumerateObject())
         {
             switch (member.Name)
@@ -147,7 +133,7 @@ internal sealed class IngredientReader(FigureReader figures)
     private Cited<ValueList<Allergen>> ReadAllergens(JsonElement json, string pointer)
     {
         ValueList<Allergen> contains = default;
-        var parts = default(FigureReader.Parts);
+        var parts = new FigureReader.Parts();
         foreach (JsonProperty member in json.EnumerateObject())
         {
             if (member.NameEquals("contains"))
@@ -168,7 +154,7 @@ internal sealed class IngredientReader(FigureReader figures)
     {
         double? water = null, sugars = null, other = null, fibre = null, protein = null, fat = null, ash = null, ethanol = null, acids = null;
         double? calcium = null, potassium = null, sodium = null, magnesium = null;
-        var parts = default(FigureReader.Parts);
+        var parts = new FigureReader.Parts();
         foreach (JsonProperty member in json.EnumerateObject())
         {
             switch (member.Name)
@@ -202,7 +188,7 @@ internal sealed class IngredientReader(FigureReader figures)
 
     private (Cited<double>? Typical, Cited<NumberRange>? Range) ReadPh(JsonElement json, string pointer)
     {
-        var parts = default(FigureReader.Parts);
+        var parts = new FigureReader.Parts();
         foreach (JsonProperty member in json.EnumerateObject())
         {
             if (!parts.Take(member))

@@ -5,9 +5,6 @@ namespace Hydrocolloid.Formulation.Catalogues;
 /// <summary>Reads the profile of a hydrocolloid (docs/catalogue-format.md).</summary>
 internal sealed class ProfileReader(FigureReader figures)
 {
-    private const double Minute = 60;
-    private const double Hour = 3600;
-
     public HydrocolloidProfile Read(JsonElement json, string pointer)
     {
         HydrocolloidRole? role = null;
@@ -42,19 +39,8 @@ internal sealed class ProfileReader(FigureReader figures)
         }
 
         return new HydrocolloidProfile(
-            role ?? throw FigureReader.Broken(pointer, "needs a role"),
-            dispersal,
-            hydration ?? throw FigureReader.Broken(pointer, "needs hydration"),
-            setting,
-            melting)
-        {
-            DoseWindows = windows,
-            PublishedDoses = published,
-            MinimumGellingPercent = minimum,
-            Ph = ph,
-            Strength = strength,
-            Facts = facts,
-        };
+            role ?? throw FigureReader.Broken(pointer, "needs a role"), windows, published, minimum, dispersal,
+            hydration ?? throw FigureReader.Broken(pointer, "needs hydration"), setting, melting, ph, strength, facts);
     }
 
     private static HydrocolloidRole RoleOf(string? role, string pointer) => role switch
@@ -80,7 +66,7 @@ internal sealed class ProfileReader(FigureReader figures)
 
     private static (FigureReader.Parts Parts, string Texture) WithTexture(JsonElement json, string pointer)
     {
-        var parts = default(FigureReader.Parts);
+        var parts = new FigureReader.Parts();
         string? texture = null;
         foreach (JsonProperty member in json.EnumerateObject())
         {
@@ -99,23 +85,25 @@ internal sealed class ProfileReader(FigureReader figures)
 
     private Dispersal ReadDispersal(JsonElement json, string pointer)
     {
-        var dispersal = new Dispersal(default, null, null, null, default, default);
+        ValueList<Cited<string>> medium = default, slurry = default, shear = default;
+        Cited<NumberRange>? sugar = null, soakWater = null;
+        Cited<TemperatureRange>? lumpsAbove = null;
         foreach (JsonProperty member in json.EnumerateObject())
         {
             string at = pointer + "/" + member.Name;
-            dispersal = member.Name switch
+            switch (member.Name)
             {
-                "medium" => dispersal with { Medium = figures.Facts(member.Value, at) },
-                "sugarPartsPerPart" => dispersal with { SugarPartsPerPart = figures.Range(member.Value, at) },
-                "lumpsAboveCelsius" => dispersal with { LumpsAbove = figures.Celsius(member.Value, at) },
-                "soakWaterPartsPerPart" => dispersal with { SoakWaterPartsPerPart = figures.Range(member.Value, at) },
-                "slurry" => dispersal with { Slurry = figures.Facts(member.Value, at) },
-                "shear" => dispersal with { Shear = figures.Facts(member.Value, at) },
-                _ => throw FigureReader.Unknown(pointer, member),
-            };
+                case "medium": medium = figures.Facts(member.Value, at); break;
+                case "sugarPartsPerPart": sugar = figures.Range(member.Value, at); break;
+                case "lumpsAboveCelsius": lumpsAbove = figures.Celsius(member.Value, at); break;
+                case "soakWaterPartsPerPart": soakWater = figures.Range(member.Value, at); break;
+                case "slurry": slurry = figures.Facts(member.Value, at); break;
+                case "shear": shear = figures.Facts(member.Value, at); break;
+                default: throw FigureReader.Unknown(pointer, member);
+            }
         }
 
-        return dispersal;
+        return new Dispersal(medium, sugar, lumpsAbove, soakWater, slurry, shear);
     }
 
     private HydrationProtocol ReadHydration(JsonElement json, string pointer)
@@ -132,7 +120,7 @@ internal sealed class ProfileReader(FigureReader figures)
             switch (member.Name)
             {
                 case "celsius": window = figures.Celsius(member.Value, at); break;
-                case "holdMinutes": hold = figures.Durations(member.Value, at, Minute); break;
+                case "holdMinutes": hold = figures.Minutes(member.Value, at); break;
                 case "notAboveCelsius": notAbove = figures.Celsius(member.Value, at); break;
                 case "needsHighShear": needsHighShear = member.Value.GetBoolean(); break;
                 case "shear": shear = figures.Facts(member.Value, at); break;
@@ -149,26 +137,29 @@ internal sealed class ProfileReader(FigureReader figures)
 
     private SettingBehaviour ReadSetting(JsonElement json, string pointer)
     {
-        var setting = new SettingBehaviour(default, null, null, default);
+        ValueList<SettingTrigger> triggers = default;
+        Cited<TemperatureRange>? window = null;
+        Cited<DurationRange>? toStable = null;
+        ValueList<Cited<string>> dependence = default;
         foreach (JsonProperty member in json.EnumerateObject())
         {
             string at = pointer + "/" + member.Name;
-            setting = member.Name switch
+            switch (member.Name)
             {
-                "triggers" => setting with { Triggers = FigureReader.List(member.Value, at, ReadTrigger) },
-                "celsius" => setting with { Window = figures.Celsius(member.Value, at) },
-                "hoursToStable" => setting with { TimeToStable = figures.Durations(member.Value, at, Hour) },
-                "dependence" => setting with { Dependence = figures.Facts(member.Value, at) },
-                _ => throw FigureReader.Unknown(pointer, member),
-            };
+                case "triggers": triggers = FigureReader.List(member.Value, at, ReadTrigger); break;
+                case "celsius": window = figures.Celsius(member.Value, at); break;
+                case "hoursToStable": toStable = figures.Hours(member.Value, at); break;
+                case "dependence": dependence = figures.Facts(member.Value, at); break;
+                default: throw FigureReader.Unknown(pointer, member);
+            }
         }
 
-        return setting;
+        return new SettingBehaviour(triggers, window, toStable, dependence);
     }
 
     private SettingTrigger ReadTrigger(JsonElement json, string pointer)
     {
-        var parts = default(FigureReader.Parts);
+        var parts = new FigureReader.Parts();
         string? when = null;
         string? ion = null;
         foreach (JsonProperty member in json.EnumerateObject())
@@ -201,25 +192,28 @@ internal sealed class ProfileReader(FigureReader figures)
 
     private MeltingBehaviour ReadMelting(JsonElement json, string pointer)
     {
-        var melting = new MeltingBehaviour(null, null, null, default);
+        Cited<TemperatureRange>? window = null;
+        Reversibility? reversibility = null;
+        Cited<string>? fact = null;
+        ValueList<Cited<string>> dependence = default;
         foreach (JsonProperty member in json.EnumerateObject())
         {
             string at = pointer + "/" + member.Name;
-            melting = member.Name switch
+            switch (member.Name)
             {
-                "celsius" => melting with { Window = figures.Celsius(member.Value, at) },
-                "reversible" => ReadReversible(melting, member.Value, at),
-                "dependence" => melting with { Dependence = figures.Facts(member.Value, at) },
-                _ => throw FigureReader.Unknown(pointer, member),
-            };
+                case "celsius": window = figures.Celsius(member.Value, at); break;
+                case "reversible": (reversibility, fact) = ReadReversible(member.Value, at); break;
+                case "dependence": dependence = figures.Facts(member.Value, at); break;
+                default: throw FigureReader.Unknown(pointer, member);
+            }
         }
 
-        return melting;
+        return new MeltingBehaviour(window, reversibility, fact, dependence);
     }
 
-    private MeltingBehaviour ReadReversible(MeltingBehaviour melting, JsonElement json, string pointer)
+    private (Reversibility Value, Cited<string> Fact) ReadReversible(JsonElement json, string pointer)
     {
-        var parts = default(FigureReader.Parts);
+        var parts = new FigureReader.Parts();
         Reversibility? reversibility = null;
         foreach (JsonProperty member in json.EnumerateObject())
         {
@@ -239,52 +233,51 @@ internal sealed class ProfileReader(FigureReader figures)
             }
         }
 
-        return melting with
-        {
-            Reversibility = reversibility ?? throw FigureReader.Broken(pointer, "needs a value"),
-            ReversibilityFact = figures.Fact(parts, pointer),
-        };
+        return (reversibility ?? throw FigureReader.Broken(pointer, "needs a value"), figures.Fact(parts, pointer));
     }
 
     private PhLimits ReadPh(JsonElement json, string pointer)
     {
-        var limits = new PhLimits(null, default);
+        Cited<NumberRange>? range = null;
+        ValueList<Cited<string>> facts = default;
         foreach (JsonProperty member in json.EnumerateObject())
         {
             string at = pointer + "/" + member.Name;
-            limits = member.Name switch
+            switch (member.Name)
             {
-                "range" => limits with { Range = figures.Range(member.Value, at) },
-                "facts" => limits with { Facts = figures.Facts(member.Value, at) },
-                _ => throw FigureReader.Unknown(pointer, member),
-            };
+                case "range": range = figures.Range(member.Value, at); break;
+                case "facts": facts = figures.Facts(member.Value, at); break;
+                default: throw FigureReader.Unknown(pointer, member);
+            }
         }
 
-        return limits;
+        return new PhLimits(range, facts);
     }
 
     private StrengthScale ReadStrength(JsonElement json, string pointer)
     {
-        var scale = new StrengthScale("", "", default, default);
+        string name = "", unit = "";
+        ValueList<Cited<string>> definition = default;
+        ValueList<Cited<NumberRange>> typical = default;
         foreach (JsonProperty member in json.EnumerateObject())
         {
             string at = pointer + "/" + member.Name;
-            scale = member.Name switch
+            switch (member.Name)
             {
-                "scale" => scale with { Name = member.Value.GetString()! },
-                "unit" => scale with { Unit = member.Value.GetString()! },
-                "definition" => scale with { Definition = figures.Facts(member.Value, at) },
-                "typical" => scale with { Typical = FigureReader.List(member.Value, at, figures.Range) },
-                _ => throw FigureReader.Unknown(pointer, member),
-            };
+                case "scale": name = member.Value.GetString()!; break;
+                case "unit": unit = member.Value.GetString()!; break;
+                case "definition": definition = figures.Facts(member.Value, at); break;
+                case "typical": typical = FigureReader.List(member.Value, at, figures.Range); break;
+                default: throw FigureReader.Unknown(pointer, member);
+            }
         }
 
-        return scale;
+        return new StrengthScale(name, unit, definition, typical);
     }
 
     private AgentFact ReadFact(JsonElement json, string pointer)
     {
-        var parts = default(FigureReader.Parts);
+        var parts = new FigureReader.Parts();
         string? topic = null;
         foreach (JsonProperty member in json.EnumerateObject())
         {

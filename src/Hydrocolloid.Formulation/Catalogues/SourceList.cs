@@ -5,33 +5,28 @@ namespace Hydrocolloid.Formulation.Catalogues;
 /// <summary>The sources of a catalogue, each made when it is first cited.</summary>
 internal sealed class SourceList
 {
-    private readonly Dictionary<string, JsonElement> _documents = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, Source> _made = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Entry> _entries = new(StringComparer.Ordinal);
+    private Source[]? _all;
 
     public SourceList(JsonElement sources)
     {
         foreach (JsonElement source in sources.EnumerateArray())
         {
-            _documents.Add(source.GetProperty("id"u8).GetString()!, source);
+            _entries.Add(source.GetProperty("id"u8).GetString()!, new Entry(source));
         }
     }
+
+    public ValueList<Source> All => ValueList<Source>.Own(_all ??= [.. _entries.Keys.Select(id => Get(id, id))]);
 
     public Source Get(string id, string pointer)
     {
-        lock (_made)
+        Entry entry = _entries.TryGetValue(id, out Entry? found) ? found
+            : throw FigureReader.Broken(pointer, $"'{id}' is not a source of the catalogue");
+        lock (entry)
         {
-            if (!_made.TryGetValue(id, out Source? source))
-            {
-                source = Read(_documents.TryGetValue(id, out JsonElement json) ? json
-                    : throw FigureReader.Broken(pointer, $"'{id}' is not a source of the catalogue"), id);
-                _made.Add(id, source);
-            }
-
-            return source;
+            return entry.Made ??= Read(entry.Json, id);
         }
     }
-
-    public ValueList<Source> All() => ValueList<Source>.From(_documents.Keys.Select(id => Get(id, id)));
 
     private static Source Read(JsonElement json, string pointer)
     {
@@ -68,4 +63,10 @@ internal sealed class SourceList
         "trade" => SourceKind.Trade,
         _ => throw FigureReader.Broken(pointer, $"'{kind}' is not a kind of source"),
     };
+
+    private sealed class Entry(JsonElement json)
+    {
+        public readonly JsonElement Json = json;
+        public Source? Made;
+    }
 }

@@ -4,7 +4,7 @@ namespace Hydrocolloid.Formulation;
 /// A line as the builder holds it, before anything is checked: a dose, or a weight that becomes a dose on
 /// <see cref="Reference"/> once the whole formula is solved.
 /// </summary>
-internal readonly record struct DraftLine(Ingredient Ingredient, double Percent, double? Grams, DoseReference Reference, LineDetails Details)
+internal sealed record DraftLine(Ingredient Ingredient, double Percent, double? Grams, DoseReference Reference, LineDetails Details)
 {
     public string Label => Details.Label ?? Ingredient.Id;
 }

@@ -12,36 +12,58 @@ public sealed record Composition
     /// <summary>Analyses of one food close to 100 g within about 2 g; more than this is an error.</summary>
     internal const double MaxSumPercent = 102;
 
-    private Composition()
+    private Composition(
+        double? water, double? sugars, double? otherCarbohydrate, double? fibre, double? protein, double? fat, double? ash, double? ethanol,
+        double? organicAcids, double? calcium, double? potassium, double? sodium, double? magnesium)
     {
+        WaterPercent = Grams(water, nameof(water));
+        SugarsPercent = Grams(sugars, nameof(sugars));
+        OtherCarbohydratePercent = Grams(otherCarbohydrate, nameof(otherCarbohydrate));
+        FibrePercent = Grams(fibre, nameof(fibre));
+        ProteinPercent = Grams(protein, nameof(protein));
+        FatPercent = Grams(fat, nameof(fat));
+        AshPercent = Grams(ash, nameof(ash));
+        EthanolPercent = Grams(ethanol, nameof(ethanol));
+        OrganicAcidsPercent = Grams(organicAcids, nameof(organicAcids));
+        CalciumMg = Milligrams(calcium, nameof(calcium));
+        PotassiumMg = Milligrams(potassium, nameof(potassium));
+        SodiumMg = Milligrams(sodium, nameof(sodium));
+        MagnesiumMg = Milligrams(magnesium, nameof(magnesium));
+        double sum = (water ?? 0) + (sugars ?? 0) + (otherCarbohydrate ?? 0) + (fibre ?? 0) + (protein ?? 0) + (fat ?? 0) + (ash ?? 0)
+            + (ethanol ?? 0) + (organicAcids ?? 0);
+        if (sum > MaxSumPercent)
+        {
+            throw new ArgumentException(
+                $"The parts add up to {Numbers.Significant(sum, 6)} g per 100 g; at most {Numbers.Exact(MaxSumPercent)} g are possible within the spread of analyses.", nameof(water));
+        }
     }
 
     /// <summary>Water, % by weight of the ingredient; null if unknown.</summary>
-    public double? WaterPercent { get; private init; }
+    public double? WaterPercent { get; }
 
     /// <summary>Sugars (mono- and disaccharides), % by weight of the ingredient; null if unknown.</summary>
-    public double? SugarsPercent { get; private init; }
+    public double? SugarsPercent { get; }
 
     /// <summary>Other carbohydrate without fibre, % by weight of the ingredient; null if unknown. Where it was found by difference it holds the organic acids too.</summary>
-    public double? OtherCarbohydratePercent { get; private init; }
+    public double? OtherCarbohydratePercent { get; }
 
     /// <summary>Fibre, % by weight of the ingredient; null if unknown.</summary>
-    public double? FibrePercent { get; private init; }
+    public double? FibrePercent { get; }
 
     /// <summary>Protein, % by weight of the ingredient; null if unknown.</summary>
-    public double? ProteinPercent { get; private init; }
+    public double? ProteinPercent { get; }
 
     /// <summary>Fat, % by weight of the ingredient; null if unknown.</summary>
-    public double? FatPercent { get; private init; }
+    public double? FatPercent { get; }
 
     /// <summary>Ash, % by weight of the ingredient; null if unknown. It holds the minerals.</summary>
-    public double? AshPercent { get; private init; }
+    public double? AshPercent { get; }
 
     /// <summary>Ethanol, % by weight of the ingredient; null if unknown.</summary>
-    public double? EthanolPercent { get; private init; }
+    public double? EthanolPercent { get; }
 
     /// <summary>Organic acids, % by weight of the ingredient; null if unknown or counted under other carbohydrate.</summary>
-    public double? OrganicAcidsPercent { get; private init; }
+    public double? OrganicAcidsPercent { get; }
 
     /// <summary>Calcium by weight of the ingredient; null if unknown.</summary>
     public MassFraction? Calcium => FromMilligrams(CalciumMg);
@@ -55,13 +77,13 @@ public sealed record Composition
     /// <summary>Magnesium by weight of the ingredient; null if unknown.</summary>
     public MassFraction? Magnesium => FromMilligrams(MagnesiumMg);
 
-    internal double? CalciumMg { get; private init; }
+    internal double? CalciumMg { get; }
 
-    internal double? PotassiumMg { get; private init; }
+    internal double? PotassiumMg { get; }
 
-    internal double? SodiumMg { get; private init; }
+    internal double? SodiumMg { get; }
 
-    internal double? MagnesiumMg { get; private init; }
+    internal double? MagnesiumMg { get; }
 
     /// <summary>States a composition per 100 g of the ingredient. A part left out is unknown, not zero.</summary>
     /// <param name="water">Water, g per 100 g; 0 to 100.</param>
@@ -94,30 +116,7 @@ public sealed record Composition
         double? potassium = null,
         double? sodium = null,
         double? magnesium = null)
-    {
-        var composition = new Composition
-        {
-            WaterPercent = Grams(water, nameof(water)),
-            SugarsPercent = Grams(sugars, nameof(sugars)),
-            OtherCarbohydratePercent = Grams(otherCarbohydrate, nameof(otherCarbohydrate)),
-            FibrePercent = Grams(fibre, nameof(fibre)),
-            ProteinPercent = Grams(protein, nameof(protein)),
-            FatPercent = Grams(fat, nameof(fat)),
-            AshPercent = Grams(ash, nameof(ash)),
-            EthanolPercent = Grams(ethanol, nameof(ethanol)),
-            OrganicAcidsPercent = Grams(organicAcids, nameof(organicAcids)),
-            CalciumMg = Milligrams(calcium, nameof(calcium)),
-            PotassiumMg = Milligrams(potassium, nameof(potassium)),
-            SodiumMg = Milligrams(sodium, nameof(sodium)),
-            MagnesiumMg = Milligrams(magnesium, nameof(magnesium)),
-        };
-        double sum = composition.KnownSumPercent;
-        return sum <= MaxSumPercent ? composition : throw new ArgumentException(
-            $"The parts add up to {Numbers.Significant(sum, 6)} g per 100 g; at most {Numbers.Exact(MaxSumPercent)} g are possible within the spread of analyses.", nameof(water));
-    }
-
-    internal double KnownSumPercent => (WaterPercent ?? 0) + (SugarsPercent ?? 0) + (OtherCarbohydratePercent ?? 0) + (FibrePercent ?? 0)
-        + (ProteinPercent ?? 0) + (FatPercent ?? 0) + (AshPercent ?? 0) + (EthanolPercent ?? 0) + (OrganicAcidsPercent ?? 0);
+        => new(water, sugars, otherCarbohydrate, fibre, protein, fat, ash, ethanol, organicAcids, calcium, potassium, sodium, magnesium);
 
     /// <summary>The known main parts as text.</summary>
     /// <returns>The text.</returns>

@@ -27,8 +27,7 @@ internal static class Guard
     public static double InRange(double value, double min, double max, string unit, [CallerArgumentExpression(nameof(value))] string name = "")
         => value >= min && value <= max
             ? value + 0.0 // turns -0 into 0
-            : throw new ArgumentOutOfRangeException(name, value,
-                $"Must be between {WithUnit(min, unit)} and {WithUnit(max, unit)} inclusive, but is {WithUnit(value, unit)}.");
+            : throw OutOfRange(value, min, max, unit, name);
 
     public static T NotNull<T>(T? value, [CallerArgumentExpression(nameof(value))] string name = "")
         where T : class
@@ -110,6 +109,10 @@ internal static class Guard
         Defined((int)ratio.Unit, RatioUnits, name);
         return ratio.Percent;
     }
+
+    // Apart from the checks, so that these stay small enough to be inlined.
+    private static ArgumentOutOfRangeException OutOfRange(double value, double min, double max, string unit, string name)
+        => new(name, value, $"Must be between {WithUnit(min, unit)} and {WithUnit(max, unit)} inclusive, but is {WithUnit(value, unit)}.");
 
     private static string WithUnit(double value, string unit) => unit.Length == 0 ? Numbers.Exact(value) : Numbers.Exact(value) + " " + unit;
 

@@ -142,52 +142,52 @@ public class GuardTests
         switch (kind)
         {
             case QuantityKind.Mass:
-            {
-                var quantity = Mass.FromGrams(value);
-                return Guard.Grams(quantity);
-            }
+                {
+                    var quantity = Mass.FromGrams(value);
+                    return Guard.Grams(quantity);
+                }
 
             case QuantityKind.Volume:
-            {
-                var quantity = Volume.FromMilliliters(value);
-                return Guard.Millilitres(quantity);
-            }
+                {
+                    var quantity = Volume.FromMilliliters(value);
+                    return Guard.Millilitres(quantity);
+                }
 
             case QuantityKind.Temperature:
-            {
-                var quantity = Temperature.FromDegreesCelsius(value);
-                return Guard.Celsius(quantity);
-            }
+                {
+                    var quantity = Temperature.FromDegreesCelsius(value);
+                    return Guard.Celsius(quantity);
+                }
 
             case QuantityKind.TemperatureDifference:
-            {
-                var quantity = TemperatureDelta.FromKelvins(value);
-                return Guard.Kelvins(quantity);
-            }
+                {
+                    var quantity = TemperatureDelta.FromKelvins(value);
+                    return Guard.Kelvins(quantity);
+                }
 
             case QuantityKind.Duration:
-            {
-                var quantity = Duration.FromSeconds(value);
-                return Guard.Seconds(quantity);
-            }
+                {
+                    var quantity = Duration.FromSeconds(value);
+                    return Guard.Seconds(quantity);
+                }
 
             case QuantityKind.Length:
-            {
-                var quantity = Length.FromMeters(value);
-                return Guard.Metres(quantity);
-            }
+                {
+                    var quantity = Length.FromMeters(value);
+                    return Guard.Metres(quantity);
+                }
 
             case QuantityKind.Pressure:
-            {
-                var quantity = Pressure.FromPascals(value);
-                return Guard.Pascals(quantity);
-            }
+                {
+                    var quantity = Pressure.FromPascals(value);
+                    return Guard.Pascals(quantity);
+                }
 
             case QuantityKind.Density:
-            {
-                var quantity = Density.FromKilogramsPerCubicMeter(value);
-                return Guard.KilogramsPerCubicMetre(quantity);
-            }
+                {
+                    var quantity = Density.FromKilogramsPerCubicMeter(value);
+                    return Guard.KilogramsPerCubicMetre(quantity);
+                }
 
             default:
                 throw new ArgumentOutOfRangeException(nameof(kind));
