@@ -24,16 +24,16 @@ internal static class DocumentParser
         List<FormulaJsonProblem> found;
         try
         {
-            if (CheckVersion(text) is { } versionProblem)
-            {
-                problems = One(start + versionProblem.Offset, utf8, versionProblem.Problem);
-                return null;
-            }
-
             int lone = DocumentText.LoneSurrogateEscape(text);
             if (lone >= 0)
             {
                 problems = One(start + lone, utf8, new FormulaJsonProblem("text-invalid", "", "The text holds half of a surrogate pair, which is not text."));
+                return null;
+            }
+
+            if (CheckVersion(text) is { } versionProblem)
+            {
+                problems = One(start + versionProblem.Offset, utf8, versionProblem.Problem);
                 return null;
             }
 
@@ -124,10 +124,17 @@ internal static class DocumentParser
     private static (int Offset, FormulaJsonProblem Problem)? Syntax(ReadOnlySpan<byte> utf8)
     {
         var reader = new Utf8JsonReader(utf8, Strict);
+        int open = 0;
         try
         {
             while (reader.Read())
             {
+                open += reader.TokenType switch
+                {
+                    JsonTokenType.StartObject or JsonTokenType.StartArray => 1,
+                    JsonTokenType.EndObject or JsonTokenType.EndArray => -1,
+                    _ => 0,
+                };
             }
 
             return null;
@@ -135,7 +142,7 @@ internal static class DocumentParser
         catch (JsonException e)
         {
             int offset = Math.Min(DocumentPlaces.OffsetOf(utf8, e.LineNumber ?? 0, e.BytePositionInLine ?? 0), utf8.Length);
-            if (reader.CurrentDepth >= DocumentLimits.MaxDepth && offset < utf8.Length && utf8[offset] is (byte)'{' or (byte)'[')
+            if (open == DocumentLimits.MaxDepth && offset < utf8.Length && utf8[offset] is (byte)'{' or (byte)'[')
             {
                 return (offset, new FormulaJsonProblem("too-deep", "", $"The document is more than {Numbers.Exact(DocumentLimits.MaxDepth)} levels deep."));
             }

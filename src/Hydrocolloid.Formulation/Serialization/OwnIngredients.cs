@@ -93,7 +93,7 @@ internal static class OwnIngredients
             dto.Allergens = [.. allergens.Value.Select(Words.Of)];
         }
 
-        if (ingredient.Diet is { } diet && diet != like?.Diet)
+        if (ingredient.Diet is { } diet && (diet != like?.Diet || ingredient.DietCitation != like.DietCitation))
         {
             (dto.Vegan, dto.Vegetarian) = (diet.Vegan, diet.Vegetarian);
         }
