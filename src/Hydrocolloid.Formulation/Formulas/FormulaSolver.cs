@@ -26,6 +26,7 @@ internal sealed class FormulaSolver
     private readonly Dictionary<string, int> _lineByLabel = new(StringComparer.Ordinal);
     private readonly DraftLine[] _lines;
     private readonly int[] _phaseOf;
+    private readonly int[] _firstOf;
     private readonly double[] _a;
     private readonly double[] _b;
     private double _weighedBaseGrams;
@@ -42,12 +43,14 @@ internal sealed class FormulaSolver
 
         _lines = new DraftLine[count];
         _phaseOf = new int[count];
+        _firstOf = new int[phases.Count];
         _a = new double[count];
         _b = new double[count];
         baseLines.CopyTo(_lines);
         int next = baseLines.Count;
         for (int p = 0; p < phases.Count; p++)
         {
+            _firstOf[p] = next;
             phases[p].Lines.CopyTo(_lines, next);
             for (int i = 0; i < phases[p].Lines.Count; i++)
             {
@@ -94,13 +97,7 @@ internal sealed class FormulaSolver
             return $"/base/{Numbers.Exact(line)}{member}";
         }
 
-        int first = line;
-        while (first > 0 && _phaseOf[first - 1] == phase)
-        {
-            first--;
-        }
-
-        return $"/phases/{Numbers.Exact(phase)}/add/{Numbers.Exact(line - first)}{member}";
+        return $"/phases/{Numbers.Exact(phase)}/add/{Numbers.Exact(line - _firstOf[phase])}{member}";
     }
 
     private void CheckLabels()
@@ -331,7 +328,6 @@ internal sealed class FormulaSolver
     private void SolveLine(int line, int phase, double precedingA, double precedingB, double waterA, double waterB, string? withoutWater)
     {
         DraftLine draft = _lines[line];
-        string pointer = Pointer(line, "/percent");
         int referred = -1;
         DoseReferenceKind kind = draft.Reference.Kind;
         if (kind == DoseReferenceKind.Line && !FindReferred(line, out referred))
@@ -373,13 +369,13 @@ internal sealed class FormulaSolver
         double limit = kind == DoseReferenceKind.Total ? 100 : MaxDosePercent;
         if (!(percent >= 0))
         {
-            Report("dose-invalid", pointer, $"The dose of {draft.Label} is {Numbers.Exact(percent)} % of {draft.Reference}; it must be 0 % or more.", draft.Label, percent, 0);
+            Report("dose-invalid", Pointer(line, "/percent"), $"The dose of {draft.Label} is {Numbers.Exact(percent)} % of {draft.Reference}; it must be 0 % or more.", draft.Label, percent, 0);
             return;
         }
 
         if (kind == DoseReferenceKind.Total ? percent >= limit : percent > limit)
         {
-            ReportTooLarge(line, pointer, percent, limit);
+            ReportTooLarge(line, Pointer(line, "/percent"), percent, limit);
             return;
         }
 

@@ -1,5 +1,7 @@
+using System.Text;
 using System.Text.Json;
 using Hydrocolloid.Formulation.Internal;
+using Hydrocolloid.Formulation.Serialization;
 
 namespace Hydrocolloid.Formulation;
 
@@ -19,9 +21,14 @@ public sealed class ExtensionData : IEquatable<ExtensionData>
     /// <exception cref="ArgumentException">The text is not such an object.</exception>
     public static ExtensionData Parse(string json)
     {
+        if (DocumentText.LoneSurrogateEscape(Encoding.UTF8.GetBytes(Guard.NotNull(json))) >= 0)
+        {
+            throw new ArgumentException("Must not hold half of a surrogate pair, which is not text.", nameof(json));
+        }
+
         try
         {
-            using var document = JsonDocument.Parse(Guard.NotNull(json), Strict);
+            using var document = JsonDocument.Parse(json, Strict);
             return document.RootElement.ValueKind == JsonValueKind.Object
                 ? new ExtensionData(document.RootElement.Clone())
                 : throw new ArgumentException("Must be a JSON object.", nameof(json));

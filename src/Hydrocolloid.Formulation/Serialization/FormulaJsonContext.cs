@@ -1,0 +1,16 @@
+using System.Text.Json;
+using System.Text.Json.Serialization;
+
+namespace Hydrocolloid.Formulation.Serialization;
+
+/// <summary>The generated reader of the document's parts: strict, without reflection.</summary>
+[JsonSourceGenerationOptions(
+    JsonSerializerDefaults.Strict,
+    GenerationMode = JsonSourceGenerationMode.Metadata,
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
+    NumberHandling = JsonNumberHandling.Strict,
+    ReadCommentHandling = JsonCommentHandling.Disallow,
+    AllowTrailingCommas = false,
+    MaxDepth = DocumentLimits.MaxDepth)]
+[JsonSerializable(typeof(FormulaDto))]
+internal sealed partial class FormulaJsonContext : JsonSerializerContext;
