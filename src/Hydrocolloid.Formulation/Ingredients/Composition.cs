@@ -29,14 +29,16 @@ public sealed record Composition
         PotassiumMg = Milligrams(potassium, nameof(potassium));
         SodiumMg = Milligrams(sodium, nameof(sodium));
         MagnesiumMg = Milligrams(magnesium, nameof(magnesium));
-        double sum = (water ?? 0) + (sugars ?? 0) + (otherCarbohydrate ?? 0) + (fibre ?? 0) + (protein ?? 0) + (fat ?? 0) + (ash ?? 0)
-            + (ethanol ?? 0) + (organicAcids ?? 0);
+        double sum = KnownSumPercent;
         if (sum > MaxSumPercent)
         {
             throw new ArgumentException(
                 $"The parts add up to {Numbers.Significant(sum, 6)} g per 100 g; at most {Numbers.Exact(MaxSumPercent)} g are possible within the spread of analyses.", nameof(water));
         }
     }
+
+    internal double KnownSumPercent => (WaterPercent ?? 0) + (SugarsPercent ?? 0) + (OtherCarbohydratePercent ?? 0) + (FibrePercent ?? 0)
+        + (ProteinPercent ?? 0) + (FatPercent ?? 0) + (AshPercent ?? 0) + (EthanolPercent ?? 0) + (OrganicAcidsPercent ?? 0);
 
     /// <summary>Water, % by weight of the ingredient; null if unknown.</summary>
     public double? WaterPercent { get; }

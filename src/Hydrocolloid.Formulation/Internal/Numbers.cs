@@ -34,14 +34,6 @@ internal static class Numbers
         => (RoundHalfAway(value, decimals) + 0.0)
             .ToString(decimals == 0 ? "0" : "0." + new string(trim ? '#' : '0', decimals), provider);
 
-    /// <summary>Rounds to a count of significant digits, half away from zero; for numbers from 1e-12 to 1e12.</summary>
-    public static double RoundSignificant(double value, int digits)
-    {
-        int decimals = digits - 1 - (int)Math.Floor(Math.Log10(Math.Abs(value)));
-        double power = Math.Pow(10, Math.Abs(decimals));
-        return decimals >= 0 ? RoundHalfAway(value, Math.Min(decimals, 15)) : RoundHalfAway(value / power, 0) * power;
-    }
-
     /// <summary>Rounds half away from zero on the decimal reading of the number, so 2.675 at two decimals is 2.68.</summary>
     public static double RoundHalfAway(double value, int decimals)
         => Math.Abs(value) < 1e12 && decimals is >= 0 and <= 15

@@ -116,6 +116,17 @@ public sealed class DoseRulesTests
     }
 
     [Fact]
+    public void Fillers_of_the_mix_do_not_push_a_dose_out_of_a_printed_figure()
+    {
+        // 0.1 % of everything so far is 0.0995 % of the mix once 0.45 % agar is in it too.
+        Formula formula = Formula.Named("test").Base(b => b.Share(Pantry.Water, 100)).Then("gel", p => p
+            .Add(Hydrocolloids.Agar, Dose.Percent(0.45).OfPreceding)
+            .Add(Hydrocolloids.LocustBeanGum, Dose.Percent(0.1).OfPreceding)).Serve(new ServicePlan { Texture = Texture.Firm }).Build();
+
+        formula.Review().Should().BeEmpty();
+    }
+
+    [Fact]
     public void The_trades_tenth_of_a_percent_of_locust_bean_gum_is_not_called_a_slip()
         => With(Hydrocolloids.LocustBeanGum, 0.1).Review().Should().BeEmpty("0.1 % of the rest is 0.0999 % of the mix, which the figure 0.1 % means");
 

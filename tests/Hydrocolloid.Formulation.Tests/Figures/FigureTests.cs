@@ -8,8 +8,8 @@ public class FigureTests
 
     [Theory]
     [InlineData(2.0, 5.0, "2–5")]
-    [InlineData(80.0, null, "from 80")]
-    [InlineData(null, 35.0, "up to 35")]
+    [InlineData(80.0, null, "80 or more")]
+    [InlineData(null, 35.0, "35 or less")]
     [InlineData(35.0, 35.0, "35")]
     [InlineData(null, null, "any")]
     public void Range_is_written_by_its_ends(double? min, double? max, string text)

@@ -82,7 +82,7 @@ public class ValueEqualityTests
     {
         Dose.Percent(-0.0).OfBase.ToString().Should().Be("0 % of the base");
         Loss.Percent(-0.0).Should().Be(Loss.None);
-        new NumberRange(-0.0, null).ToString().Should().Be("from 0");
+        new NumberRange(-0.0, null).ToString().Should().Be("0 or more");
     }
 
     [Fact]

@@ -5,6 +5,8 @@ namespace Hydrocolloid.Formulation.Compatibility.Rules;
 /// <summary>A hydrocolloid in a formula with its concentration in the continuous mix, which is what its dose figures are about.</summary>
 internal sealed class AgentDose
 {
+    private const double FigurePrecision = 1.05;
+
     private AgentDose(Formula formula, FormulaLine line)
     {
         Formula = formula;
@@ -22,17 +24,24 @@ internal sealed class AgentDose
     /// <summary>% by weight of the continuous mix.</summary>
     public double Percent { get; }
 
-    /// <summary>The dose as figures of one or two significant digits see it: 0.0996 % counts as the 0.1 % it was meant to be.</summary>
-    public double RoundedPercent => Percent > 0 ? Numbers.RoundSignificant(Percent, 2) : Percent;
-
     public string Name => Line.Ingredient.Name;
 
     /// <summary>The window of the texture that the formula aims at; null if it aims at none or none is known.</summary>
     public DoseWindow? ChosenWindow => Formula.Service.Texture is { } texture ? Profile.WindowFor(texture) : null;
 
+    /// <summary>True if it gels by itself.</summary>
+    public bool ReachesMinimum => Profile.MinimumGellingPercent is { Value.Min: { } minimum } && Percent * FigurePrecision >= minimum;
+
     /// <summary>Below the lowest dose that gels alone, and not a dose of the texture aimed at (a fluid gel may need less).</summary>
-    public bool IsUnderMinimum => Profile.MinimumGellingPercent is { Value.Min: { } minimum } && RoundedPercent < minimum
-        && ChosenWindow?.Percent.Value.Contains(RoundedPercent) != true;
+    public bool IsUnderMinimum => Profile.MinimumGellingPercent?.Value.Min is not null && !ReachesMinimum
+        && (ChosenWindow is not { } chosen || !IsWithin(chosen.Percent.Value, Percent));
+
+    /// <summary>
+    /// True if a percentage lies in a range, at the precision of the figures: they are printed with one or two significant digits, which
+    /// carry up to 5 %, so 0.0995 % is the 0.1 % it was meant to be.
+    /// </summary>
+    public static bool IsWithin(NumberRange range, double percent)
+        => new NumberRange(range.Min / FigurePrecision, range.Max * FigurePrecision).Contains(percent);
 
     public static IEnumerable<AgentDose> All(Formula formula)
         => formula.Lines.Where(l => l.IsContinuous && l.Ingredient.Profile is not null).Select(l => new AgentDose(formula, l));
@@ -56,7 +65,7 @@ internal sealed class AgentDose
     private SlipReading? SlipInto(IEnumerable<DoseWindow> windows, IEnumerable<NumberRange> figures, double farness)
     {
         double[] ends = [.. figures.SelectMany(r => new[] { r.Min, r.Max }).Where(e => e is not null).Select(e => e!.Value)];
-        if (ends.Length == 0 || (RoundedPercent * farness >= ends.Min() && RoundedPercent / farness <= ends.Max()))
+        if (ends.Length == 0 || IsWithin(new NumberRange(ends.Min() / farness, ends.Max() * farness), Percent))
         {
             return null;
         }
@@ -66,7 +75,7 @@ internal sealed class AgentDose
             foreach (double factor in (double[])[10, 0.1, 100, 0.01])
             {
                 double percent = PercentIfMultiplied(factor);
-                if (window.Percent.Value.Contains(Numbers.RoundSignificant(percent, 2)))
+                if (IsWithin(window.Percent.Value, percent))
                 {
                     return new SlipReading(factor, percent, window);
                 }

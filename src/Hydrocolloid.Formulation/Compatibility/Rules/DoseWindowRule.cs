@@ -26,12 +26,12 @@ internal sealed class DoseWindowRule : ICompatibilityRule
                         Id, Severity.Information, $"{agent.Stated()}; no working dose for {Words.Of(texture)} is known, so the dose was not checked.",
                         ValueList<string>.Own([agent.Line.Label]));
                 }
-                else if (!window.Percent.Value.Contains(agent.RoundedPercent))
+                else if (!AgentDose.IsWithin(window.Percent.Value, agent.Percent))
                 {
                     yield return Outside(agent, window, $"the window for {Words.Of(texture)} is {window.Percent.Value} %");
                 }
             }
-            else if (!agent.Profile.DoseWindows.Any(w => w.Percent.Value.Contains(agent.RoundedPercent)))
+            else if (!agent.Profile.DoseWindows.Any(w => AgentDose.IsWithin(w.Percent.Value, agent.Percent)))
             {
                 DoseWindow nearest = agent.Profile.DoseWindows.OrderBy(w => Distance(w.Percent.Value, agent.Percent)).First();
                 yield return Outside(agent, nearest, $"the nearest window ({Words.Of(nearest.Texture)}) is {nearest.Percent.Value} %");

@@ -13,7 +13,7 @@ internal sealed class GellingMinimumRule : ICompatibilityRule
         foreach (AgentDose agent in agents.Where(a => a.IsUnderMinimum && a.Slip() is null))
         {
             Cited<NumberRange> minimum = agent.Profile.MinimumGellingPercent!;
-            bool anotherGels = agents.Any(a => a != agent && a.RoundedPercent >= a.Profile.MinimumGellingPercent?.Value.Min);
+            bool anotherGels = agents.Any(a => a != agent && a.ReachesMinimum);
             string outcome = anotherGels ? "It will not gel by itself; another agent of the formula carries the gel." : "It will not gel.";
             yield return new Finding(
                 Id,
