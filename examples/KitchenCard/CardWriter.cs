@@ -5,7 +5,7 @@ namespace KitchenCard;
 /// <summary>Fills a card from the library's answers.</summary>
 internal sealed class CardWriter
 {
-    private readonly Dictionary<Citation, int> _numbers = [];
+    private readonly Dictionary<string, int> _numbers = new(StringComparer.Ordinal);
     private readonly List<CardSource> _sources = [];
 
     public static Card Write(Formula formula, Yield yield, Balance balance, double tolerancePercent, IReadOnlyList<string> explain)
@@ -98,11 +98,12 @@ internal sealed class CardWriter
 
     private int Number(Citation citation)
     {
-        if (!_numbers.TryGetValue(citation, out int number))
+        string text = citation.ToString();
+        if (!_numbers.TryGetValue(text, out int number))
         {
             number = _numbers.Count + 1;
-            _numbers.Add(citation, number);
-            _sources.Add(new CardSource(number, Kebab(citation.Quality.ToString()), citation.ToString()));
+            _numbers.Add(text, number);
+            _sources.Add(new CardSource(number, Kebab(citation.Quality.ToString()), text));
         }
 
         return number;
