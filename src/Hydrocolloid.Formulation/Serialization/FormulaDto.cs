@@ -70,12 +70,11 @@ internal sealed class FormulaDto
         public List<Addition> Add { get; set; } = null!;
     }
 
+    [JsonConverter(typeof(QuantityConverter))]
     internal sealed class Quantity
     {
-        [JsonRequired]
         public double Value { get; set; }
 
-        [JsonRequired]
         public string Unit { get; set; } = null!;
     }
 
