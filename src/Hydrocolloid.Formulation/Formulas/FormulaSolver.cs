@@ -23,7 +23,7 @@ internal sealed class FormulaSolver
     private readonly List<DraftLine> _base;
     private readonly List<DraftPhase> _phases;
     private readonly List<FormulaProblem> _problems = [];
-    private readonly Dictionary<string, int> _lineByLabel = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, int> _lineByLabel;
     private readonly DraftLine[] _lines;
     private readonly int[] _phaseOf;
     private readonly int[] _firstOf;
@@ -41,6 +41,7 @@ internal sealed class FormulaSolver
             count += phase.Lines.Count;
         }
 
+        _lineByLabel = new Dictionary<string, int>(count, StringComparer.Ordinal);
         _lines = new DraftLine[count];
         _phaseOf = new int[count];
         _firstOf = new int[phases.Count];
@@ -124,7 +125,12 @@ internal sealed class FormulaSolver
             return;
         }
 
-        int weighed = _base.Count(p => p.Grams is not null);
+        int weighed = 0;
+        foreach (DraftLine part in _base)
+        {
+            weighed += part.Grams is null ? 0 : 1;
+        }
+
         if (weighed > 0 && weighed < _base.Count)
         {
             Report("base-mixed", "/base", "The base mixes shares and weights: state all its parts in one of the two.");
@@ -178,7 +184,7 @@ internal sealed class FormulaSolver
 
     private void CheckPhases()
     {
-        var names = new HashSet<string>(StringComparer.Ordinal);
+        HashSet<string>? names = _phases.Count > 1 ? new HashSet<string>(StringComparer.Ordinal) : null;
         for (int p = 0; p < _phases.Count; p++)
         {
             string name = _phases[p].Name;
@@ -187,7 +193,7 @@ internal sealed class FormulaSolver
             {
                 Report("phase-name", pointer + "/name", $"Phase {Numbers.Exact(p + 1)} has no name.");
             }
-            else if (!names.Add(name))
+            else if (names?.Add(name) == false)
             {
                 Report("phase-name", pointer + "/name", $"The phase name '{name}' is used twice.");
             }

@@ -21,23 +21,22 @@ internal static class DocumentParser
             return null;
         }
 
+        int lone = DocumentText.LoneSurrogateEscape(text);
+        if (lone >= 0)
+        {
+            problems = One(start + lone, utf8, new FormulaJsonProblem("text-invalid", "", "The text holds half of a surrogate pair, which is not text."));
+            return null;
+        }
+
         List<FormulaJsonProblem> found;
         try
         {
-            int lone = DocumentText.LoneSurrogateEscape(text);
-            if (lone >= 0)
-            {
-                problems = One(start + lone, utf8, new FormulaJsonProblem("text-invalid", "", "The text holds half of a surrogate pair, which is not text."));
-                return null;
-            }
-
-            if (CheckVersion(text) is { } versionProblem)
-            {
-                problems = One(start + versionProblem.Offset, utf8, versionProblem.Problem);
-                return null;
-            }
-
             FormulaDto document = JsonSerializer.Deserialize(text, FormulaJsonContext.Default.FormulaDto) ?? throw new JsonException();
+            if (document.Version != DocumentLimits.Version || document.Format != DocumentLimits.Format)
+            {
+                throw new JsonException();
+            }
+
             Formula? formula = DocumentReader.Read(document, catalogue, out found);
             if (formula is not null)
             {
@@ -47,9 +46,9 @@ internal static class DocumentParser
         }
         catch (JsonException e)
         {
-            if (Syntax(text) is { } syntax)
+            if ((VersionProblem(text) ?? Syntax(text)) is { } first)
             {
-                problems = One(start + syntax.Offset, utf8, syntax.Problem);
+                problems = One(start + first.Offset, utf8, first.Problem);
                 return null;
             }
 
@@ -64,10 +63,22 @@ internal static class DocumentParser
         => ValueList<FormulaJsonProblem>.Own([DocumentPlaces.At(offset, utf8, problem)]);
 
     /// <summary>
-    /// Looks for the format and the version before anything else, so that a document of a later version is told so, whatever else it
-    /// holds. They come first in what the library writes, and then nothing more is looked at.
+    /// What is wrong with the format and the version, which goes before anything else, so that a document of a later version is told
+    /// so whatever else it holds; null if nothing is or the text is not JSON as far as they stand.
     /// </summary>
-    private static (int Offset, FormulaJsonProblem Problem)? CheckVersion(ReadOnlySpan<byte> utf8)
+    private static (int Offset, FormulaJsonProblem Problem)? VersionProblem(ReadOnlySpan<byte> utf8)
+    {
+        try
+        {
+            return FindVersionProblem(utf8);
+        }
+        catch (JsonException)
+        {
+            return null;
+        }
+    }
+
+    private static (int Offset, FormulaJsonProblem Problem)? FindVersionProblem(ReadOnlySpan<byte> utf8)
     {
         var reader = new Utf8JsonReader(utf8, Strict);
         reader.Read();

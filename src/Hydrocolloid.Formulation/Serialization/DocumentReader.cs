@@ -8,11 +8,14 @@ namespace Hydrocolloid.Formulation.Serialization;
 /// <summary>Makes a formula of a parsed document. Every problem is found, none throws.</summary>
 internal sealed class DocumentReader
 {
+    private static readonly Dictionary<string, (Ingredient Ingredient, int Index)> NoOwn = [];
+    private static readonly HashSet<string> NoneUsed = [];
+
     private readonly FormulaDto _document;
     private readonly Catalogue _catalogue;
     private readonly DocumentChecks _checks = new();
-    private readonly Dictionary<string, (Ingredient Ingredient, int Index)> _own = new(StringComparer.Ordinal);
-    private readonly HashSet<string> _used = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, (Ingredient Ingredient, int Index)> _own;
+    private readonly HashSet<string> _used;
     private HashSet<string>? _ownLabels;
     private List<(string Id, DocumentPlace At)>? _ingredientReferences;
 
@@ -20,6 +23,9 @@ internal sealed class DocumentReader
     {
         _document = document;
         _catalogue = catalogue;
+        bool hasOwn = document.Ingredients is { Count: > 0 };
+        _own = hasOwn ? new Dictionary<string, (Ingredient Ingredient, int Index)>(StringComparer.Ordinal) : NoOwn;
+        _used = hasOwn ? new HashSet<string>(StringComparer.Ordinal) : NoneUsed;
     }
 
     /// <summary>The formula, or null and every problem.</summary>
@@ -45,6 +51,7 @@ internal sealed class DocumentReader
 
         var builder = new FormulaBuilder(_document.Name);
         List<FormulaDto.Part> parts = _document.Base;
+        builder.BaseLines.Capacity = parts.Count;
         for (int i = 0; i < parts.Count; i++)
         {
             builder.BaseLines.Add(Line(NotNull(parts[i]), DoseReference.Base, DocumentPlace.Part(i)));
@@ -55,6 +62,7 @@ internal sealed class DocumentReader
         {
             FormulaDto.Phase phase = NotNull(phases[p]);
             var draft = new DraftPhase(phase.Name);
+            draft.Lines.Capacity = phase.Add.Count;
             for (int i = 0; i < phase.Add.Count; i++)
             {
                 FormulaDto.Addition addition = NotNull(phase.Add[i]);
@@ -263,7 +271,7 @@ internal sealed class DocumentReader
             }
         }
 
-        return ValueList<CoolingStage>.From(stages);
+        return ValueList<CoolingStage>.Own([.. stages]);
     }
 
     private ServicePlan Service(FormulaDto.ServicePart service)

@@ -31,12 +31,11 @@ internal sealed class FormulaDto
 
     public JsonElement Extensions { get; set; }
 
+    [JsonConverter(typeof(LineConverter<Part>))]
     internal class Part
     {
-        [JsonRequired]
         public string Ingredient { get; set; } = null!;
 
-        [JsonRequired]
         public double Percent { get; set; }
 
         public string Label { get; set; } = null!;
@@ -50,10 +49,9 @@ internal sealed class FormulaDto
         public JsonElement Extensions { get; set; }
     }
 
+    [JsonConverter(typeof(LineConverter<Addition>))]
     internal sealed class Addition : Part
     {
-        [JsonRequired]
-        [JsonConverter(typeof(ReferenceConverter))]
         public Reference Of { get; set; } = null!;
     }
 
@@ -70,12 +68,11 @@ internal sealed class FormulaDto
         public List<Addition> Add { get; set; } = null!;
     }
 
+    [JsonConverter(typeof(QuantityConverter))]
     internal sealed class Quantity
     {
-        [JsonRequired]
         public double Value { get; set; }
 
-        [JsonRequired]
         public string Unit { get; set; } = null!;
     }
 

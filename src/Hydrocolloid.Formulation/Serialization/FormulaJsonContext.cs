@@ -13,4 +13,6 @@ namespace Hydrocolloid.Formulation.Serialization;
     AllowTrailingCommas = false,
     MaxDepth = DocumentLimits.MaxDepth)]
 [JsonSerializable(typeof(FormulaDto))]
+[JsonSerializable(typeof(FormulaDto.Measured))]
+[JsonSerializable(typeof(JsonElement))]
 internal sealed partial class FormulaJsonContext : JsonSerializerContext;

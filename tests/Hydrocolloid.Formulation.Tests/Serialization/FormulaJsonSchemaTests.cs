@@ -136,6 +136,12 @@ public class FormulaJsonSchemaTests
                 return;
             }
 
+            if (type.Kind == System.Text.Json.Serialization.Metadata.JsonTypeInfoKind.None)
+            {
+                new[] { typeof(FormulaDto.Quantity), typeof(FormulaDto.Part), typeof(FormulaDto.Addition) }.Should().Contain(type.Type); // read by a converter
+                return;
+            }
+
             type.Properties.Select(p => p.Name).Should().BeEquivalentTo(shape.Members.Select(m => m.Name));
             foreach ((string name, DocumentShape member, bool isRequired) in shape.Members)
             {

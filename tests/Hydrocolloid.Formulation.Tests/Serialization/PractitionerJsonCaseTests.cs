@@ -89,6 +89,10 @@ public class PractitionerJsonCaseTests
         FormulaJsonProblem problem = Documents.ProblemsOf(Extensions(17)).Single();
         problem.Id.Should().Be("too-deep");
         problem.LineNumber.Should().Be(3);
+
+        string InALine(int levels) => Documents.With(line: ",\"extensions\":{\"a\":" + new string('[', levels - 1) + new string(']', levels - 1) + "}");
+        FormulaJson.Read(InALine(11)).Line("agar").Details.Extensions.Should().NotBeNull();
+        Documents.ProblemsOf(InALine(12)).Single().Id.Should().Be("too-deep");
     }
 
     [Fact, Trait("Case", "PC-042")]
