@@ -43,6 +43,7 @@ public partial class ArchitectureTests
     private static readonly string[] s_allowed =
     [
         "KitchenUnit.cs names Source of Figures", // a property of its own of that name
+        "Severity.cs names Caution of Methods", // a value of its own of that name
     ];
 
     // Types stand at the left margin; what is indented is nested and nobody else's.

@@ -109,7 +109,7 @@ internal static class BatchSizing
         double water = 0;
         foreach (FormulaLine line in formula.Lines)
         {
-            water += formula.Proportions.MassOf(line) * (line.Ingredient.Composition?.Value.WaterPercent ?? 100) / 100;
+            water += formula.Proportions.MassOf(line) * (line.Ingredient.WaterPercent ?? 100) / 100;
         }
 
         return water;

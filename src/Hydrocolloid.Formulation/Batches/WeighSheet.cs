@@ -80,7 +80,7 @@ public sealed class WeighSheet
             DoseReferenceKind.Base => _base,
             DoseReferenceKind.Preceding => Preceding(line.PhaseIndex).Sum(l => Grams[l.Index]),
             DoseReferenceKind.Total => _total,
-            DoseReferenceKind.Water => Preceding(line.PhaseIndex).Sum(l => Grams[l.Index] * (l.Ingredient.Composition?.Value.WaterPercent ?? double.NaN) / 100),
+            DoseReferenceKind.Water => Preceding(line.PhaseIndex).Sum(l => Grams[l.Index] * (l.Ingredient.WaterPercent ?? double.NaN) / 100),
             _ => Grams[_formula.Line(line.Dose.Reference.Label!).Index],
         };
 

@@ -60,10 +60,10 @@ internal sealed class Explainer
 
     private Derivation Water(int phaseIndex)
     {
-        FormulaLine[] lines = [.. _formula.Lines.Where(l => l.PhaseIndex < phaseIndex && l.Ingredient.Composition!.Value.WaterPercent > 0)];
+        FormulaLine[] lines = [.. _formula.Lines.Where(l => l.PhaseIndex < phaseIndex && l.Ingredient.WaterPercent > 0)];
         Derivation[] inputs = [.. lines.Select(Line)];
         string expression = string.Join(" + ", lines.Select((l, i) =>
-            $"{Numbers.Significant(l.Ingredient.Composition!.Value.WaterPercent!.Value, 6)}/100 × {inputs[i].ValueText} ({l.Label})"));
+            $"{Numbers.Significant(l.Ingredient.WaterPercent!.Value, 6)}/100 × {inputs[i].ValueText} ({l.Label})"));
         return new Derivation("the water so far", expression, _formula.Proportions.PrecedingWater(phaseIndex)!.Value * _baseGrams, "g", inputs);
     }
 

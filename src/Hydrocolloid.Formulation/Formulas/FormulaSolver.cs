@@ -209,9 +209,9 @@ internal sealed class FormulaSolver
     {
         for (int i = 0; i < process.Carriers.Count; i++)
         {
-            string label = process.Carriers[i];
+            string? label = process.Carriers[i]; // a list of the caller's may hold null all the same
             string pointer = "/process/carriers/" + Numbers.Exact(i);
-            if (!_lineByLabel.TryGetValue(label, out int line))
+            if (label is null || !_lineByLabel.TryGetValue(label, out int line))
             {
                 Report("carrier-unknown", pointer, $"The carrier '{label}' is not a line of the formula.", label);
             }
@@ -425,7 +425,7 @@ internal sealed class FormulaSolver
     }
 
     /// <summary>The share of water in a line; null if unknown.</summary>
-    private double? WaterShareOf(int line) => _lines[line].Ingredient.Composition?.Value.WaterPercent / 100;
+    private double? WaterShareOf(int line) => _lines[line].Ingredient.WaterPercent / 100;
 
     private IEnumerable<string> LinesOnTotal()
     {

@@ -8,7 +8,7 @@ namespace Hydrocolloid.Formulation;
 /// <summary>An integrator's own data: a JSON object that the library keeps untouched and never reads. Immutable, equal by content.</summary>
 public sealed class ExtensionData : IEquatable<ExtensionData>
 {
-    internal static readonly JsonDocumentOptions Strict = new() { AllowDuplicateProperties = false, MaxDepth = 16 };
+    internal static readonly JsonDocumentOptions Strict = new() { AllowDuplicateProperties = false, MaxDepth = JsonLimits.MaxDepth };
 
     internal ExtensionData(JsonElement json) => Json = json;
 
@@ -21,7 +21,7 @@ public sealed class ExtensionData : IEquatable<ExtensionData>
     /// <exception cref="ArgumentException">The text is not such an object.</exception>
     public static ExtensionData Parse(string json)
     {
-        if (DocumentText.LoneSurrogateEscape(Encoding.UTF8.GetBytes(Guard.NotNull(json))) >= 0)
+        if (UnicodeText.LoneSurrogateEscape(Encoding.UTF8.GetBytes(Guard.NotNull(json))) >= 0)
         {
             throw new ArgumentException("Must not hold half of a surrogate pair, which is not text.", nameof(json));
         }

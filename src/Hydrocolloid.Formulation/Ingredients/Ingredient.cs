@@ -89,6 +89,12 @@ public sealed record Ingredient
     /// <summary>An integrator's own data, never read by the library; null if none.</summary>
     public ExtensionData? Extensions { get; private init; }
 
+    /// <summary>
+    /// Water, % by weight; null if unknown. A hydrocolloid whose composition is not stated counts as dry: its powder holds some 8–15 % of
+    /// water (gelatin: McGee, On Food and Cooking), which at its doses is next to nothing in the mix.
+    /// </summary>
+    internal double? WaterPercent => Composition?.Value.WaterPercent ?? (Profile is null ? null : 0);
+
     internal Cited<double>? DensityKgPerM3 => Facts.DensityKgPerM3;
 
     private IngredientFacts Facts

@@ -333,7 +333,7 @@ internal sealed class MethodPlanner
 
     /// <summary>A dry sugar of the formula, before or in the phase of the agents, to separate their grains with.</summary>
     private FormulaLine? SeparatingSugar() => _formula.Lines.FirstOrDefault(l => !l.IsBase && l.PhaseIndex <= _firstAgentPhase && l.IsContinuous
-        && l.Ingredient.Category == "sweetener" && l.Ingredient.Composition?.Value.WaterPercent < 2);
+        && l.Ingredient.Category == "sweetener" && l.Ingredient.WaterPercent < 2);
 
     private void Step(
         StepAction action,

@@ -6,7 +6,4 @@ internal static class DocumentLimits
     public const string Format = "hydrocolloid-formula";
 
     public const int Version = 1;
-
-    /// <summary>Levels of objects and lists, the document itself included.</summary>
-    public const int MaxDepth = 16;
 }

@@ -6,7 +6,7 @@ namespace Hydrocolloid.Formulation.Serialization;
 /// <summary>From bytes to a formula, or to every problem with its place.</summary>
 internal static class DocumentParser
 {
-    private static readonly JsonReaderOptions Strict = new() { MaxDepth = DocumentLimits.MaxDepth };
+    private static readonly JsonReaderOptions Strict = new() { MaxDepth = JsonLimits.MaxDepth };
 
     private static ReadOnlySpan<byte> ByteOrderMark => [0xEF, 0xBB, 0xBF];
 
@@ -14,14 +14,14 @@ internal static class DocumentParser
     {
         int start = utf8.StartsWith(ByteOrderMark) ? ByteOrderMark.Length : 0;
         ReadOnlySpan<byte> text = utf8.Slice(start);
-        int invalid = DocumentText.InvalidByte(text);
+        int invalid = UnicodeText.InvalidByte(text);
         if (invalid >= 0)
         {
             problems = One(start + invalid, utf8, new FormulaJsonProblem("text-invalid", "", "The byte is not UTF-8."));
             return null;
         }
 
-        int lone = DocumentText.LoneSurrogateEscape(text);
+        int lone = UnicodeText.LoneSurrogateEscape(text);
         if (lone >= 0)
         {
             problems = One(start + lone, utf8, new FormulaJsonProblem("text-invalid", "", "The text holds half of a surrogate pair, which is not text."));
@@ -153,9 +153,9 @@ internal static class DocumentParser
         catch (JsonException e)
         {
             int offset = Math.Min(DocumentPlaces.OffsetOf(utf8, e.LineNumber ?? 0, e.BytePositionInLine ?? 0), utf8.Length);
-            if (open == DocumentLimits.MaxDepth && offset < utf8.Length && utf8[offset] is (byte)'{' or (byte)'[')
+            if (open == JsonLimits.MaxDepth && offset < utf8.Length && utf8[offset] is (byte)'{' or (byte)'[')
             {
-                return (offset, new FormulaJsonProblem("too-deep", "", $"The document is more than {Numbers.Exact(DocumentLimits.MaxDepth)} levels deep."));
+                return (offset, new FormulaJsonProblem("too-deep", "", $"The document is more than {Numbers.Exact(JsonLimits.MaxDepth)} levels deep."));
             }
 
             int end = e.Message.IndexOf(" LineNumber:", StringComparison.Ordinal);

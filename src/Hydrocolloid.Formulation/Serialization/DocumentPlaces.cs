@@ -87,7 +87,7 @@ internal static class DocumentPlaces
             }
         }
 
-        var reader = new Utf8JsonReader(utf8, new JsonReaderOptions { MaxDepth = DocumentLimits.MaxDepth });
+        var reader = new Utf8JsonReader(utf8, new JsonReaderOptions { MaxDepth = JsonLimits.MaxDepth });
         var around = new Stack<(string Pointer, int Next)>(); // Next: the position of the next item of a list; -1 in an object
         string name = "";
         while (reader.Read())

@@ -297,7 +297,7 @@ internal sealed class DocumentWriter
 
     private static void CheckText(string text, string pointer)
     {
-        if (!DocumentText.IsWhole(text))
+        if (!UnicodeText.IsWhole(text))
         {
             throw FormulaJsonException.Unwritable("text-invalid", pointer, $"{UnitTable.Quote(text)} holds half of a surrogate pair, which is not text.");
         }
@@ -305,10 +305,10 @@ internal sealed class DocumentWriter
 
     private static void CheckExtensions(ExtensionData? extensions, int levelsAround, string pointer)
     {
-        if (extensions is not null && !Fits(extensions.Json, DocumentLimits.MaxDepth - levelsAround))
+        if (extensions is not null && !Fits(extensions.Json, JsonLimits.MaxDepth - levelsAround))
         {
             throw FormulaJsonException.Unwritable("too-deep", pointer + "/extensions",
-                $"With the extension data the document is more than {Numbers.Exact(DocumentLimits.MaxDepth)} levels deep.");
+                $"With the extension data the document is more than {Numbers.Exact(JsonLimits.MaxDepth)} levels deep.");
         }
     }
 
@@ -515,7 +515,7 @@ internal sealed class DocumentWriter
         CheckText(_formula.Name, "/name");
         for (int p = 0; p < _formula.Phases.Count; p++)
         {
-            if (!DocumentText.IsWhole(_formula.Phases[p].Name))
+            if (!UnicodeText.IsWhole(_formula.Phases[p].Name))
             {
                 CheckText(_formula.Phases[p].Name, "/phases/" + Numbers.Exact(p) + "/name");
             }

@@ -154,7 +154,7 @@ public static class FormulaJson
         byte[] bytes = ArrayPool<byte>.Shared.Rent(Encoding.UTF8.GetMaxByteCount(json.Length));
         try
         {
-            int length = DocumentText.StrictUtf8.GetBytes(json, 0, json.Length, bytes, 0);
+            int length = UnicodeText.StrictUtf8.GetBytes(json, 0, json.Length, bytes, 0);
             formula = DocumentParser.Parse(bytes.AsSpan(0, length), catalogue, out problems);
         }
         catch (EncoderFallbackException e)

@@ -1,3 +1,4 @@
+using Hydrocolloid.Formulation.Internal;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 
@@ -11,7 +12,7 @@ namespace Hydrocolloid.Formulation.Serialization;
     NumberHandling = JsonNumberHandling.Strict,
     ReadCommentHandling = JsonCommentHandling.Disallow,
     AllowTrailingCommas = false,
-    MaxDepth = DocumentLimits.MaxDepth)]
+    MaxDepth = JsonLimits.MaxDepth)]
 [JsonSerializable(typeof(FormulaDto))]
 [JsonSerializable(typeof(FormulaDto.Measured))]
 [JsonSerializable(typeof(JsonElement))]

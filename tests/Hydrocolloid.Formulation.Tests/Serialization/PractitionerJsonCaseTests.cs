@@ -1,3 +1,4 @@
+using Hydrocolloid.Formulation.Internal;
 using System.Text.Json;
 using Hydrocolloid.Formulation.Serialization;
 using UnitsNet;
@@ -102,7 +103,7 @@ public class PractitionerJsonCaseTests
 
         options.TypeInfoResolver.Should().BeSameAs(FormulaJsonContext.Default);
         options.TypeInfoResolver!.GetTypeInfo(typeof(Formula), options).Should().BeNull();
-        options.MaxDepth.Should().Be(DocumentLimits.MaxDepth);
+        options.MaxDepth.Should().Be(JsonLimits.MaxDepth);
         options.AllowDuplicateProperties.Should().BeFalse();
     }
 }

@@ -1,10 +1,10 @@
 using System.Text;
 using System.Text.Json;
 
-namespace Hydrocolloid.Formulation.Serialization;
+namespace Hydrocolloid.Formulation.Internal;
 
 /// <summary>Whether text is whole Unicode, which JSON syntax alone does not ensure.</summary>
-internal static class DocumentText
+internal static class UnicodeText
 {
     public static readonly UTF8Encoding StrictUtf8 = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
@@ -40,7 +40,7 @@ internal static class DocumentText
             return -1;
         }
 
-        var reader = new Utf8JsonReader(utf8, new JsonReaderOptions { MaxDepth = DocumentLimits.MaxDepth });
+        var reader = new Utf8JsonReader(utf8, new JsonReaderOptions { MaxDepth = JsonLimits.MaxDepth });
         try
         {
             while (reader.Read())
