@@ -5,13 +5,25 @@ namespace Hydrocolloid.Formulation.Benchmarks;
 /// <summary>The formula document as plain classes, for a serializer that checks nothing.</summary>
 internal static class JsonBaseline
 {
+    /// <summary>The twelve lines with every reference one of the words, which is the shape a plain class can hold.</summary>
+    public static Formula TwelveLinesWithWordsOnly()
+    {
+        Formula formula = TwelveLines.Build();
+        foreach (FormulaLine line in formula.Lines.Where(l => l.Dose.Reference.Kind == DoseReferenceKind.Line))
+        {
+            formula = formula.Reexpress(line.Label, DoseReference.Base);
+        }
+
+        return formula;
+    }
+
     public static PlainDocument From(Formula formula) => new(
         "hydrocolloid-formula",
         1,
         formula.Name,
         [.. formula.Base.Parts.Select(p => new PlainPart(p.Ingredient.Id, p.PercentOfBase))],
         [.. formula.Phases.Select(p => new PlainPhase(p.Name,
-            [.. p.Additions.Select(a => new PlainAddition(a.Ingredient.Id, a.Dose.PercentByMass, a.Dose.Reference.Label ?? Word(a.Dose.Reference.Kind)))]))]);
+            [.. p.Additions.Select(a => new PlainAddition(a.Ingredient.Id, a.Dose.PercentByMass, Word(a.Dose.Reference.Kind)))]))]);
 
     private static string Word(DoseReferenceKind kind) => kind switch
     {

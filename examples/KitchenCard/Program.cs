@@ -19,6 +19,13 @@ var file = new Argument<string?>("formula")
     Description = "A formula file (JSON). Without one, the bundled pear and elderflower jelly.",
     Arity = ArgumentArity.ZeroOrOne,
 };
+file.Validators.Add(given =>
+{
+    if (given.Tokens is [{ Value: ['-', ..] } token] && !File.Exists(token.Value))
+    {
+        given.AddError($"'{token.Value}' is neither an option nor a file.");
+    }
+});
 var make = new Option<string?>("--make")
 {
     Description = "How much to make: a mass (\"2.4 kg\") or portions (\"48 x 35 g\"). Without it, 60 portions of the formula's portion mass (40 g if it states none).",

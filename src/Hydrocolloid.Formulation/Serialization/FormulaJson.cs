@@ -35,7 +35,7 @@ public static class FormulaJson
     /// <exception cref="FormulaJsonException">No document can hold the formula; the exception says what and where.</exception>
     public static string Write(Formula formula, Catalogue catalogue)
     {
-        ByteBuffer bytes = Buffer(formula, catalogue);
+        using ByteBuffer bytes = Buffer(formula, catalogue);
         return Encoding.UTF8.GetString(bytes.Array, 0, bytes.Length);
     }
 
@@ -50,7 +50,11 @@ public static class FormulaJson
     /// <param name="catalogue">The catalogue that whoever reads the document has too.</param>
     /// <returns>The document.</returns>
     /// <exception cref="FormulaJsonException">No document can hold the formula; the exception says what and where.</exception>
-    public static byte[] WriteUtf8(Formula formula, Catalogue catalogue) => Buffer(formula, catalogue).ToArray();
+    public static byte[] WriteUtf8(Formula formula, Catalogue catalogue)
+    {
+        using ByteBuffer bytes = Buffer(formula, catalogue);
+        return bytes.ToArray();
+    }
 
     /// <summary>Writes a formula to a stream as UTF-8 without a byte order mark; nothing is written if it throws <see cref="FormulaJsonException"/>.</summary>
     /// <param name="stream">The stream; stays open.</param>
@@ -66,7 +70,7 @@ public static class FormulaJson
     public static void Write(Stream stream, Formula formula, Catalogue catalogue)
     {
         Guard.NotNull(stream);
-        ByteBuffer bytes = Buffer(formula, catalogue);
+        using ByteBuffer bytes = Buffer(formula, catalogue);
         stream.Write(bytes.Array, 0, bytes.Length);
     }
 

@@ -8,7 +8,10 @@ public class LossesTests
 {
     private static readonly Losses s_all = new()
     {
-        Evaporation = Loss.Percent(10), Straining = Loss.Of(G(20)), Transfer = Loss.Percent(5), Trimming = Loss.Of(G(15)),
+        Evaporation = Loss.Percent(10),
+        Straining = Loss.Of(G(20)),
+        Transfer = Loss.Percent(5),
+        Trimming = Loss.Of(G(15)),
     };
 
     private static Mass G(double grams) => Mass.FromGrams(grams);

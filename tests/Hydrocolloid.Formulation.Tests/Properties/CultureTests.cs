@@ -35,7 +35,9 @@ public class CultureTests
         var losses = new Losses { Evaporation = Loss.Percent(2.5), Straining = Loss.Of(Mass.FromGrams(1234.5)), Trimming = Loss.Percent(1) };
         Formula formula = Mixes.TwoStage(p => p.OfTotal).WithProcess(new ProcessPlan
         {
-            Losses = losses, Altitude = Length.FromMeters(1234.5), Mould = new MouldPlan("mould", Volume.FromMilliliters(1234.5)),
+            Losses = losses,
+            Altitude = Length.FromMeters(1234.5),
+            Mould = new MouldPlan("mould", Volume.FromMilliliters(1234.5)),
             Cooling = ValueList<CoolingStage>.From([new CoolingStage("bench", Temperature.FromDegreesCelsius(-2.5), Duration.FromMinutes(7.5))]),
         });
         Batch batch = formula.ScaleTo(Yield.Portions(12345, Mass.FromGrams(80.5)));
