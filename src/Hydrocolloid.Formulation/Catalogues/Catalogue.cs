@@ -64,11 +64,15 @@ public sealed class Catalogue
     /// <param name="ingredients">The ingredients.</param>
     /// <returns>The new catalogue.</returns>
     /// <exception cref="ArgumentException">Two of the ingredients have the same id.</exception>
-    public Catalogue With(params Ingredient[] ingredients)
+    public Catalogue With(params Ingredient[] ingredients) => With(ingredients, _sources);
+
+    internal SourceList SourceList => _sources.Value;
+
+    internal Catalogue With(Ingredient[] ingredients, Lazy<SourceList> sources)
     {
         var own = Guard.NotNull(ingredients).ToDictionary(i => Guard.NotNull(i, nameof(ingredients)).Id, i => new CatalogueEntry(i), StringComparer.Ordinal);
         IEnumerable<CatalogueEntry> kept = _entries.Select(e => own.TryGetValue(e.Id, out CatalogueEntry? mine) ? mine : e);
-        return new Catalogue([.. kept, .. ingredients.Where(i => !_byId.ContainsKey(i.Id)).Select(i => own[i.Id])], _sources);
+        return new Catalogue([.. kept, .. ingredients.Where(i => !_byId.ContainsKey(i.Id)).Select(i => own[i.Id])], sources);
     }
 
     private static bool AnswersTo(Ingredient ingredient, string wanted)

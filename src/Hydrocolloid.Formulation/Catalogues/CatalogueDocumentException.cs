@@ -1,4 +1,9 @@
 namespace Hydrocolloid.Formulation.Catalogues;
 
-/// <summary>A catalogue document that breaks its format. The built-in documents are checked by the tests, so no user meets this.</summary>
-internal sealed class CatalogueDocumentException(string pointer, string message) : Exception($"{pointer}: {message}");
+/// <summary>A catalogue document that breaks its format, and where. The reader of own documents turns it into a problem.</summary>
+internal sealed class CatalogueDocumentException(string pointer, string message) : Exception($"{pointer}: {message}")
+{
+    public string Pointer { get; } = pointer;
+
+    public string Reason { get; } = message;
+}

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Hydrocolloid.Formulation.Internal;
 
 namespace Hydrocolloid.Formulation.Catalogues;
 
@@ -43,12 +44,17 @@ internal sealed class FigureReader(SourceList sources)
     public Cited<NumberRange> Range(JsonElement json, string pointer) => Range(PartsOf(json, pointer), pointer);
 
     public Cited<NumberRange> Range(Parts parts, string pointer)
-        => new(RangeOf(parts, pointer), CitationOf(parts, pointer), parts.Note, RestsOn(parts, pointer), OthersOf(parts, pointer, Range));
+        => new(NotNegative(RangeOf(parts, pointer), pointer), CitationOf(parts, pointer), parts.Note, RestsOn(parts, pointer), OthersOf(parts, pointer, Range));
 
     public Cited<TemperatureRange> Celsius(JsonElement json, string pointer)
     {
         Parts parts = PartsOf(json, pointer);
         var range = new TemperatureRange(RangeOf(parts, pointer));
+        if (range.Celsius.Min < Guard.AbsoluteZeroCelsius || range.Celsius.Max < Guard.AbsoluteZeroCelsius)
+        {
+            throw Broken(pointer, "is under absolute zero");
+        }
+
         return new(range, CitationOf(parts, pointer), parts.Note, RestsOn(parts, pointer), OthersOf(parts, pointer, Celsius));
     }
 
@@ -110,6 +116,9 @@ internal sealed class FigureReader(SourceList sources)
     public static CatalogueDocumentException Broken(string pointer, string message) => new(pointer, message);
 
     public static CatalogueDocumentException Unknown(string pointer, JsonProperty member) => Broken(pointer, $"'{member.Name}' is not a member of the format");
+
+    private static NumberRange NotNegative(NumberRange range, string pointer)
+        => range.Min < 0 || range.Max < 0 ? throw Broken(pointer, "must not be negative") : range;
 
     private static NumberRange RangeOf(Parts parts, string pointer)
         => parts is { Min: null, Max: null, Value: null } ? throw Broken(pointer, "needs min, max or value")

@@ -6,22 +6,30 @@ namespace Hydrocolloid.Formulation.Catalogues;
 internal sealed class SourceList
 {
     private readonly Dictionary<string, Entry> _entries = new(StringComparer.Ordinal);
+    private readonly SourceList? _beside;
     private Source[]? _all;
 
-    public SourceList(JsonElement sources)
+    /// <summary>Lists the sources of a document.</summary>
+    /// <param name="sources">The document's list.</param>
+    /// <param name="beside">The sources of the catalogue that the document adds to; null if none.</param>
+    public SourceList(JsonElement sources, SourceList? beside = null)
     {
+        _beside = beside;
         foreach (JsonElement source in sources.EnumerateArray())
         {
             _entries.Add(source.GetProperty("id"u8).GetString()!, new Entry(source));
         }
     }
 
-    public ValueList<Source> All => ValueList<Source>.Own(_all ??= [.. _entries.Keys.Select(id => Get(id, id))]);
+    public ValueList<Source> All => ValueList<Source>.Own(_all ??= [.. _beside?.All ?? default, .. _entries.Keys.Select(id => Get(id, id))]);
 
     public Source Get(string id, string pointer)
     {
-        Entry entry = _entries.TryGetValue(id, out Entry? found) ? found
-            : throw FigureReader.Broken(pointer, $"'{id}' is not a source of the catalogue");
+        if (!_entries.TryGetValue(id, out Entry? entry))
+        {
+            return _beside?.Get(id, pointer) ?? throw FigureReader.Broken(pointer, $"'{id}' is not a source of the catalogue");
+        }
+
         lock (entry)
         {
             return entry.Made ??= Read(entry.Json, id);

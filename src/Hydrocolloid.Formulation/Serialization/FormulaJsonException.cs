@@ -33,6 +33,8 @@ public sealed class FormulaJsonException : Exception
 
     internal static FormulaJsonException Unreadable(ValueList<FormulaJsonProblem> problems) => new("The document is not a formula:", problems);
 
+    internal static FormulaJsonException NoCatalogue(ValueList<FormulaJsonProblem> problems) => new("The document is not a catalogue:", problems);
+
     internal static FormulaJsonException Unwritable(string id, string pointer, string message)
         => new("The formula cannot be written as a document:", ValueList<FormulaJsonProblem>.Own([new FormulaJsonProblem(id, pointer, message)]));
 }

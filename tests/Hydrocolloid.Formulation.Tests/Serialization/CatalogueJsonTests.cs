@@ -1,0 +1,116 @@
+using System.Text;
+using Hydrocolloid.Formulation.Serialization;
+
+namespace Hydrocolloid.Formulation.Tests.Serialization;
+
+public sealed class CatalogueJsonTests
+{
+    private const string Own = """
+        {
+          "format": "hydrocolloid-catalogue",
+          "version": 1,
+          "sources": [ { "id": "house-lab", "title": "Bench book of the training kitchen", "kind": "measurement-of-ours" } ],
+          "ingredients": []
+        }
+        """;
+
+    private static string Document(string ingredients, string sources = """[ { "id": "house-book", "title": "Bench book of the training kitchen", "kind": "teaching" } ]""")
+        => $$"""{ "format": "hydrocolloid-catalogue", "version": 1, "sources": {{sources}}, "ingredients": [ {{ingredients}} ] }""";
+
+    private static FormulaJsonProblem Refused(string json)
+        => FluentActions.Invoking(() => CatalogueJson.Read(json)).Should().Throw<FormulaJsonException>().Which.Problems.Should().ContainSingle().Subject;
+
+    [Fact]
+    public void An_own_ingredient_is_added_with_its_sources()
+    {
+        Catalogue catalogue = CatalogueJson.Read(Document("""
+            { "id": "house-verjus", "name": "House verjus", "category": "juice",
+              "composition": { "water": 90, "sugars": 7, "source": "house-book", "seen": "read" },
+              "ph": { "value": 2.9, "source": "usda-food-ph", "seen": "recalled" } }
+            """));
+
+        Ingredient verjus = catalogue.Get("house-verjus");
+        verjus.Composition!.Value.WaterPercent.Should().Be(90);
+        verjus.Composition.Citation.Source.Title.Should().Be("Bench book of the training kitchen");
+        verjus.Ph!.Citation.IsRecalled.Should().BeTrue("it cites a source of the built-in catalogue, from memory");
+        catalogue.All.Count.Should().Be(Catalogue.BuiltIn.All.Count + 1);
+        catalogue.Sources.Count.Should().Be(Catalogue.BuiltIn.Sources.Count + 1);
+        Catalogue.BuiltIn.TryGet("house-verjus", out _).Should().BeFalse("a catalogue never changes");
+    }
+
+    [Fact]
+    public void An_entry_with_a_known_id_takes_its_place()
+    {
+        Catalogue catalogue = CatalogueJson.Read(Document("""{ "id": "pear-juice", "name": "Pear juice of this orchard", "brix": { "value": 13.1, "source": "house-book", "seen": "read" } }"""));
+
+        catalogue.Get("pear-juice").Brix!.Value.Should().Be(13.1);
+        catalogue.All.Count.Should().Be(Catalogue.BuiltIn.All.Count);
+    }
+
+    [Fact]
+    public void A_built_in_document_is_read_like_an_own_one()
+    {
+        using Stream agar = typeof(Catalogue).Assembly.GetManifestResourceStream("hydrocolloids/seaweed/agar.json")!;
+
+        CatalogueJson.Read(agar, Catalogue.BuiltIn).Get("agar").Should().Be(Hydrocolloids.Agar);
+    }
+
+    [Theory]
+    [InlineData("""{ "id": "x", "name": "X", "colour": "green" }""", "/ingredients/0")]
+    [InlineData("""{ "id": "X y", "name": "X" }""", "/ingredients/0")]
+    [InlineData("""{ "id": "x" }""", "/ingredients/0")]
+    [InlineData("""{ "id": "x", "name": "X", "brix": { "value": "12", "source": "house-book", "seen": "read" } }""", "/ingredients/0/brix")]
+    [InlineData("""{ "id": "x", "name": "X", "brix": { "value": 12 } }""", "/ingredients/0/brix")]
+    [InlineData("""{ "id": "x", "name": "X", "brix": { "value": 12, "source": "nowhere", "seen": "read" } }""", "/ingredients/0/brix")]
+    [InlineData("""{ "id": "x", "name": "X", "brix": { "value": 12, "source": "house-book", "seen": "guessed" } }""", "/ingredients/0/brix")]
+    [InlineData("""{ "id": "x", "name": "X", "ph": { "value": 15, "source": "house-book", "seen": "read" } }""", "/ingredients/0")]
+    [InlineData("""{ "id": "x", "name": "X", "composition": { "water": 90, "sugars": 20, "source": "house-book", "seen": "read" } }""", "/ingredients/0")]
+    [InlineData("""{ "id": "x", "name": "X", "composition": { "water": -1, "source": "house-book", "seen": "read" } }""", "/ingredients/0")]
+    [InlineData("""{ "id": "x", "name": "X", "category": null }""", "/ingredients/0/category")]
+    [InlineData("""{ "id": "x", "name": "X", "synonyms": "y" }""", "/ingredients/0")]
+    [InlineData("7", "/ingredients/0")]
+    public void A_broken_entry_is_refused_with_its_place(string entry, string pointer)
+    {
+        FormulaJsonProblem problem = Refused(Document(entry));
+
+        problem.Pointer.Should().StartWith(pointer);
+        problem.LineNumber.Should().Be(1);
+        problem.Message.Should().NotBeNullOrWhiteSpace();
+    }
+
+    [Fact]
+    public void Every_broken_entry_is_reported()
+        => FluentActions.Invoking(() => CatalogueJson.Read(Document("""{ "id": "a" }, { "id": "b", "name": "B" }, { "id": "c", "name": "C", "x": 1 }, { "id": "b", "name": "B again" }""")))
+            .Should().Throw<FormulaJsonException>().Which.Problems.Select(p => p.Pointer).Should().Equal("/ingredients/0", "/ingredients/2", "/ingredients/3/id");
+
+    [Theory]
+    [InlineData("", "syntax")]
+    [InlineData("{", "syntax")]
+    [InlineData("[]", "value-type")]
+    [InlineData("""{ "format": "hydrocolloid-catalogue", "version": 2 }""", "version-newer")]
+    [InlineData("""{ "format": "hydrocolloid-formula", "version": 1 }""", "format-unknown")]
+    [InlineData("""{ "format": "hydrocolloid-catalogue", "version": 1, "version": 1 }""", "syntax")]
+    [InlineData("""{ "format": "hydrocolloid-catalogue", "version": 1, "more": 1 }""", "member-unknown")]
+    [InlineData("""{ "format": "hydrocolloid-catalogue", "version": 1, "sources": 1 }""", "value-type")]
+    [InlineData(Own, "entry-invalid")]
+    public void A_broken_document_is_refused(string json, string id) => Refused(json).Id.Should().Be(id);
+
+    [Fact]
+    public void No_mutation_of_a_document_gives_another_exception()
+    {
+        byte[] sound = Encoding.UTF8.GetBytes(Document("""{ "id": "x", "name": "X", "brix": { "value": 12, "source": "house-book", "seen": "read" } }"""));
+        CsCheck.Check.Sample(CsCheck.Gen.Select(CsCheck.Gen.Int[0, sound.Length - 1], CsCheck.Gen.Byte), (at, value) =>
+        {
+            byte[] mutated = [.. sound];
+            mutated[at] = value;
+            try
+            {
+                _ = CatalogueJson.Read(mutated.AsSpan(), Catalogue.BuiltIn);
+            }
+            catch (FormulaJsonException e)
+            {
+                e.Problems.Count.Should().BePositive();
+            }
+        }, iter: 5000);
+    }
+}
