@@ -10,6 +10,8 @@ internal static class Words
         "gluten", "crustaceans", "eggs", "fish", "peanuts", "soybeans", "milk", "tree-nuts", "celery", "mustard", "sesame", "sulphites", "lupin", "molluscs",
     ];
 
+    private static readonly string[] TanninLevels = ["none", "low", "moderate", "high"];
+
     private static readonly string[] Scales = ["bloom", "gel-strength", "sag"];
 
     private static readonly string[] Severities = ["information", "caution", "conflict"];
@@ -41,6 +43,13 @@ internal static class Words
     {
         bool found = Find(Allergens, word, out int index);
         value = (Allergen)index;
+        return found;
+    }
+
+    public static bool TryTanninLevel(string? word, out TanninLevel value)
+    {
+        bool found = Find(TanninLevels, word, out int index);
+        value = (TanninLevel)index;
         return found;
     }
 
