@@ -12,6 +12,12 @@ internal static class Words
 
     private static readonly string[] TanninLevels = ["none", "low", "moderate", "high"];
 
+    private static readonly string[] SynergyEffects =
+    [
+        "gel", "firmer-gel", "more-elastic", "less-syneresis", "viscosity-synergy", "precipitation", "antagonism", "no-synergy", "softer-gel",
+        "texture-tuning", "lower-melting", "less-drying", "stabilises", "hydration-aid", "delayed-set",
+    ];
+
     private static readonly string[] Scales = ["bloom", "gel-strength", "sag"];
 
     private static readonly string[] Severities = ["information", "caution", "conflict"];
@@ -50,6 +56,13 @@ internal static class Words
     {
         bool found = Find(TanninLevels, word, out int index);
         value = (TanninLevel)index;
+        return found;
+    }
+
+    public static bool TrySynergyEffect(string? word, out SynergyEffect value)
+    {
+        bool found = Find(SynergyEffects, word, out int index);
+        value = (SynergyEffect)index;
         return found;
     }
 
