@@ -11,7 +11,11 @@ internal static class BuiltInCatalogue
 {
     private const string SourcesDocument = "sources.json";
 
+    private const string SynergiesDocument = "synergies.json";
+
     public static Catalogue Value => Index.Catalogue;
+
+    public static ValueList<Synergy> Synergies => Pairs.All;
 
     public static Ingredient Get(string id) => Index.Catalogue.Get(id);
 
@@ -59,7 +63,7 @@ internal static class BuiltInCatalogue
             var entries = new List<CatalogueEntry>(documents.Length);
             foreach (string document in documents)
             {
-                if (document != SourcesDocument)
+                if (document is not (SourcesDocument or SynergiesDocument))
                 {
                     int start = document.LastIndexOf('/') + 1;
                     entries.Add(new CatalogueEntry(document.Substring(start, document.Length - start - ".json".Length), document));
@@ -74,6 +78,14 @@ internal static class BuiltInCatalogue
     {
         public static readonly SourceList Sources = new(ListOf(SourcesDocument, "sources"));
 
-        public static readonly IngredientReader Ingredients = new(new FigureReader(Sources));
+        public static readonly FigureReader Figures = new(Sources);
+
+        public static readonly IngredientReader Ingredients = new(Figures);
+    }
+
+    private static class Pairs
+    {
+        public static readonly ValueList<Synergy> All = FigureReader.List(
+            ListOf(SynergiesDocument, "synergies"), SynergiesDocument, new SynergyReader(Reading.Figures).Read);
     }
 }

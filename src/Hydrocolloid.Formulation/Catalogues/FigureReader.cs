@@ -85,6 +85,11 @@ internal sealed class FigureReader(SourceList sources)
         return new(text, CitationOf(parts, pointer), parts.Note, RestsOn(parts, pointer), OthersOf(parts, pointer, Fact));
     }
 
+    /// <summary>A value that is neither figure nor text, with what its members say of its source.</summary>
+    public Cited<T> Cite<T>(T value, Parts parts, string pointer)
+        where T : notnull
+        => new(value, CitationOf(parts, pointer), parts.Note, RestsOn(parts, pointer));
+
     public ValueList<Cited<string>> Facts(JsonElement json, string pointer) => List(json, pointer, Fact);
 
     public Citation CitationOf(Parts parts, string pointer)

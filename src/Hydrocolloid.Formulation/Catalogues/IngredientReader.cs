@@ -22,6 +22,10 @@ internal sealed class IngredientReader(FigureReader figures)
         Cited<NumberRange>? phRange = null;
         ValueList<Cited<string>> cautions = default;
         HydrocolloidProfile? profile = null;
+        Cited<TanninLevel>? tannin = null;
+        Cited<Protease>? protease = null;
+        Cited<MilkProtein>? milkProtein = null;
+        Cited<TitratableAcidity>? acidity = null;
         foreach (JsonProperty member in json.EnumerateObject())
         {
             string at = pointer + "/" + member.Name;
@@ -39,6 +43,10 @@ internal sealed class IngredientReader(FigureReader figures)
                 case "ph": (ph, phRange) = ReadPh(member.Value, at); break;
                 case "brix": brix = figures.Number(member.Value, at); break;
                 case "densityKgPerM3": density = figures.Number(member.Value, at); break;
+                case "titratableAcidity": acidity = ReadAcidity(member.Value, at); break;
+                case "tannin": tannin = ReadTannin(member.Value, at); break;
+                case "protease": protease = ReadProtease(member.Value, at); break;
+                case "milkProtein": milkProtein = ReadMilkProtein(member.Value, at); break;
                 case "cautions": cautions = figures.Facts(member.Value, at); break;
                 case "hydrocolloid": profile = _profiles.Read(member.Value, at); break;
                 default: throw FigureReader.Unknown(pointer, member);
@@ -47,7 +55,7 @@ internal sealed class IngredientReader(FigureReader figures)
 
         return new IngredientFacts(
             synonyms, category, provenance, additive, origin, diet, dietCitation, allergens, composition,
-            ph, phRange, brix, density, cautions, profile);
+            ph, phRange, brix, density, cautions, profile, tannin, protease, milkProtein, acidity);
     }
 
     private static ValueList<string> Strings(JsonElement json, string pointer) => FigureReader.List(json, pointer, (s, _) => s.GetString()!);
@@ -184,6 +192,94 @@ internal sealed class IngredientReader(FigureReader figures)
 
         var composition = Composition.Per100Grams(water, sugars, other, fibre, protein, fat, ash, ethanol, acids, calcium, potassium, sodium, magnesium);
         return new Cited<Composition>(composition, figures.CitationOf(parts, pointer), parts.Note);
+    }
+
+    private Cited<TanninLevel> ReadTannin(JsonElement json, string pointer)
+    {
+        TanninLevel? level = null;
+        var parts = new FigureReader.Parts();
+        foreach (JsonProperty member in json.EnumerateObject())
+        {
+            if (member.NameEquals("level"))
+            {
+                level = Words.TryTanninLevel(member.Value.GetString(), out TanninLevel known) ? known : throw FigureReader.Broken(pointer, "level must be none, low, moderate or high");
+            }
+            else if (!parts.Take(member))
+            {
+                throw FigureReader.Unknown(pointer, member);
+            }
+        }
+
+        return figures.Cite(level ?? throw FigureReader.Broken(pointer, "needs a level"), parts, pointer);
+    }
+
+    private Cited<Protease> ReadProtease(JsonElement json, string pointer)
+    {
+        string? enzyme = null;
+        bool? active = null;
+        var parts = new FigureReader.Parts();
+        foreach (JsonProperty member in json.EnumerateObject())
+        {
+            switch (member.Name)
+            {
+                case "enzyme": enzyme = member.Value.GetString(); break;
+                case "active": active = member.Value.GetBoolean(); break;
+                default:
+                    if (!parts.Take(member))
+                    {
+                        throw FigureReader.Unknown(pointer, member);
+                    }
+
+                    break;
+            }
+        }
+
+        return enzyme is not null && active is { } isActive ? figures.Cite(new Protease(enzyme, isActive), parts, pointer)
+            : throw FigureReader.Broken(pointer, "needs an enzyme and whether it is active");
+    }
+
+    private Cited<MilkProtein> ReadMilkProtein(JsonElement json, string pointer)
+    {
+        bool? casein = null, whey = null;
+        var parts = new FigureReader.Parts();
+        foreach (JsonProperty member in json.EnumerateObject())
+        {
+            switch (member.Name)
+            {
+                case "casein": casein = member.Value.GetBoolean(); break;
+                case "whey": whey = member.Value.GetBoolean(); break;
+                default:
+                    if (!parts.Take(member))
+                    {
+                        throw FigureReader.Unknown(pointer, member);
+                    }
+
+                    break;
+            }
+        }
+
+        return casein is { } hasCasein && whey is { } hasWhey ? figures.Cite(new MilkProtein(hasCasein, hasWhey), parts, pointer)
+            : throw FigureReader.Broken(pointer, "needs casein and whey");
+    }
+
+    private Cited<TitratableAcidity> ReadAcidity(JsonElement json, string pointer)
+    {
+        string? acid = null;
+        var parts = new FigureReader.Parts();
+        foreach (JsonProperty member in json.EnumerateObject())
+        {
+            if (member.NameEquals("as"))
+            {
+                acid = member.Value.GetString();
+            }
+            else if (!parts.Take(member))
+            {
+                throw FigureReader.Unknown(pointer, member);
+            }
+        }
+
+        double percent = Guard.InRange(parts.Value ?? throw FigureReader.Broken(pointer, "needs a value"), 0, 100, "g per 100 g");
+        return figures.Cite(new TitratableAcidity(percent, acid ?? throw FigureReader.Broken(pointer, "needs the acid it is expressed as")), parts, pointer);
     }
 
     private (Cited<double>? Typical, Cited<NumberRange>? Range) ReadPh(JsonElement json, string pointer)

@@ -77,6 +77,18 @@ public sealed record Ingredient
     /// <summary>Where the density comes from; null if there is none.</summary>
     public Citation? DensityCitation => DensityKgPerM3?.Citation;
 
+    /// <summary>Titratable acidity; null if not known.</summary>
+    public Cited<TitratableAcidity>? TitratableAcidity => Facts.TitratableAcidity;
+
+    /// <summary>How much tannin it holds; null if not known.</summary>
+    public Cited<TanninLevel>? Tannin => Facts.Tannin;
+
+    /// <summary>The enzyme it holds that cuts proteins; null if none is known.</summary>
+    public Cited<Protease>? Protease => Facts.Protease;
+
+    /// <summary>Whether it holds the proteins of milk; null if not known.</summary>
+    public Cited<MilkProtein>? MilkProtein => Facts.MilkProtein;
+
     /// <summary>The strength of this lot; null if not stated.</summary>
     public Grade? Grade { get; private init; }
 

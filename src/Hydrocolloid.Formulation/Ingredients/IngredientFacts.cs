@@ -16,7 +16,11 @@ internal sealed record IngredientFacts(
     Cited<double>? Brix = null,
     Cited<double>? DensityKgPerM3 = null,
     ValueList<Cited<string>> Cautions = default,
-    HydrocolloidProfile? Profile = null)
+    HydrocolloidProfile? Profile = null,
+    Cited<TanninLevel>? Tannin = null,
+    Cited<Protease>? Protease = null,
+    Cited<MilkProtein>? MilkProtein = null,
+    Cited<TitratableAcidity>? TitratableAcidity = null)
 {
     public static readonly IngredientFacts None = new();
 }

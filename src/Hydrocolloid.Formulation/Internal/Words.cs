@@ -10,6 +10,14 @@ internal static class Words
         "gluten", "crustaceans", "eggs", "fish", "peanuts", "soybeans", "milk", "tree-nuts", "celery", "mustard", "sesame", "sulphites", "lupin", "molluscs",
     ];
 
+    private static readonly string[] TanninLevels = ["none", "low", "moderate", "high"];
+
+    private static readonly string[] SynergyEffects =
+    [
+        "gel", "firmer-gel", "more-elastic", "less-syneresis", "viscosity-synergy", "precipitation", "antagonism", "no-synergy", "softer-gel",
+        "texture-tuning", "lower-melting", "less-drying", "stabilises", "hydration-aid", "delayed-set",
+    ];
+
     private static readonly string[] Scales = ["bloom", "gel-strength", "sag"];
 
     private static readonly string[] Severities = ["information", "caution", "conflict"];
@@ -41,6 +49,20 @@ internal static class Words
     {
         bool found = Find(Allergens, word, out int index);
         value = (Allergen)index;
+        return found;
+    }
+
+    public static bool TryTanninLevel(string? word, out TanninLevel value)
+    {
+        bool found = Find(TanninLevels, word, out int index);
+        value = (TanninLevel)index;
+        return found;
+    }
+
+    public static bool TrySynergyEffect(string? word, out SynergyEffect value)
+    {
+        bool found = Find(SynergyEffects, word, out int index);
+        value = (SynergyEffect)index;
         return found;
     }
 

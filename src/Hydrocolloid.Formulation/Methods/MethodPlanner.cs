@@ -307,7 +307,9 @@ internal sealed class MethodPlanner
                 Reversibility.Irreversible => " It does not set again.",
                 _ => "",
             };
-            string what = melting.Window is { } window ? $"The {agent.Name} gel melts at {window.Value}: serve below.{reversible}"
+            string what = agent.Trigger?.Cause == SettingCause.Heating && melting.Reversibility == Reversibility.Reversible
+                ? $"The {agent.Name} gel turns liquid again on cooling: serve it hot."
+                : melting.Window is { } window ? $"The {agent.Name} gel melts at {window.Value}: serve below.{reversible}"
                 : melting.Reversibility == Reversibility.Irreversible ? $"The {agent.Name} gel does not melt: it can be served hot."
                 : $"No melting temperature is known for the {agent.Name} gel.{reversible}";
             Step(StepAction.Serve, what, melting.ReversibilityFact?.Value ?? "A gel served above its melting temperature runs.", [agent.Line], melting.Window?.Value.Celsius,

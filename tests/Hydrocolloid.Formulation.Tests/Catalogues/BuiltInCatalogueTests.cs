@@ -13,7 +13,7 @@ public class BuiltInCatalogueTests
     public void Documents_are_the_ingredients_and_are_named_for_their_ids()
     {
         string data = Path.Combine(Repository.Root, "src", "Hydrocolloid.Formulation", "Catalogues", "Data");
-        string[] files = [.. Directory.EnumerateFiles(data, "*.json", SearchOption.AllDirectories).Select(f => Path.GetFileNameWithoutExtension(f)!).Where(f => f != "sources")];
+        string[] files = [.. Directory.EnumerateFiles(data, "*.json", SearchOption.AllDirectories).Select(f => Path.GetFileNameWithoutExtension(f)!).Where(f => f is not ("sources" or "synergies"))];
 
         s_all.Select(i => i.Id).Should().BeEquivalentTo(files).And.OnlyHaveUniqueItems();
     }
@@ -33,10 +33,45 @@ public class BuiltInCatalogueTests
     [Fact]
     public void Allergens_are_known_throughout_and_diet_for_all_but_the_acids_and_salts_whose_records_state_none()
     {
-        string[] acidsAndSalts = ["calcium-chloride", "calcium-lactate", "citric-acid", "sodium-citrate"];
+        string[] acidsAndSalts =
+        [
+            "calcium-carbonate", "calcium-chloride", "calcium-chloride-anhydrous", "calcium-gluconate", "calcium-lactate", "calcium-lactate-gluconate",
+            "calcium-sulphate", "citric-acid", "sodium-citrate", "sodium-hexametaphosphate", "tetrasodium-pyrophosphate",
+        ];
 
         s_all.Should().OnlyContain(i => i.Allergens != null);
         s_all.Where(i => i.Diet is null).Select(i => i.Id).Should().BeEquivalentTo(acidsAndSalts);
+    }
+
+    [Fact]
+    public void Tannin_and_milk_protein_are_known_of_the_whole_pantry()
+    {
+        foreach (Ingredient item in s_all.Where(i => i.Profile is null))
+        {
+            item.Tannin.Should().NotBeNull(item.Id);
+            item.MilkProtein.Should().NotBeNull(item.Id);
+        }
+
+        s_all.Where(i => i.MilkProtein?.Value.Casein == true).Select(i => i.Id).Should().BeEquivalentTo("whole-milk", "skimmed-milk", "cream-35", "buttermilk", "yoghurt");
+        Pantry.RedWine.Tannin!.Value.Should().Be(TanninLevel.High);
+        Pantry.Water.Tannin!.Value.Should().Be(TanninLevel.None);
+    }
+
+    [Fact]
+    public void Protease_of_raw_fruit_is_active_and_of_canned_fruit_is_not()
+    {
+        Pantry.PineappleRaw.Protease!.Value.Should().Be(new Protease("bromelain", true));
+        Pantry.PineappleCanned.Protease!.Value.Should().Be(new Protease("bromelain", false));
+        Pantry.KiwiJuiceRaw.Protease!.Value.Should().Be(new Protease("actinidin", true));
+        Pantry.PearJuice.Protease.Should().BeNull();
+    }
+
+    [Fact]
+    public void Titratable_acidity_says_which_acid_it_is_expressed_as()
+    {
+        // Lemon juice: Frida 2019 gives 4.8 g citric acid per 100 g.
+        Pantry.LemonJuice.TitratableAcidity!.Value.Should().Be(new TitratableAcidity(4.8, "citric"));
+        s_all.Select(i => i.TitratableAcidity).OfType<Cited<TitratableAcidity>>().Should().OnlyContain(a => a.Value.Percent > 0 && a.Value.Percent < 10);
     }
 
     [Fact]
@@ -63,7 +98,7 @@ public class BuiltInCatalogueTests
     [Fact]
     public void Every_figure_has_a_citation_and_every_source_is_cited()
     {
-        HashSet<string> cited = [.. s_all.SelectMany(CitedSources).Select(s => s.Id)];
+        HashSet<string> cited = [.. s_all.SelectMany(CitedSources).Concat(Synergies.All.SelectMany(Walk).OfType<Source>()).Select(s => s.Id)];
 
         cited.Should().BeSubsetOf(Catalogue.BuiltIn.Sources.Select(s => s.Id));
         Catalogue.BuiltIn.Sources.Select(s => s.Id).Should().OnlyHaveUniqueItems();

@@ -87,20 +87,25 @@ public sealed class DocsTests
     [Fact]
     public void The_sources_page_lists_every_source_of_the_catalogue()
     {
-        const string Page = "docs/sources.md";
-        const string Mark = "<!-- generated from the catalogue -->\n";
         string generated = string.Concat(Catalogue.BuiltIn.Sources.OrderBy(s => s.Kind).ThenBy(s => s.Id, StringComparer.Ordinal).GroupBy(s => s.Kind).Select(kind =>
             $"\n### {kind.Key}\n\n" + string.Concat(kind.Select(s =>
                 $"- `{s.Id}`: {s}{(s.Place is null ? "" : ", " + s.Place)}{(s.Locator is null ? "" : ". " + s.Locator)}\n"))));
-        string text = Repository.Read(Page);
-        string head = text[..(text.IndexOf(Mark, StringComparison.Ordinal) + Mark.Length)];
-        if (Update)
-        {
-            File.WriteAllText(Path.Combine(Repository.Root, Page), head + generated);
-            return;
-        }
+        IsGenerated("docs/sources.md", generated);
+    }
 
-        text[head.Length..].Should().Be(generated, "docs/sources.md is generated: run the docs tests with UPDATE_DOCS=1");
+    [Fact]
+    public void The_catalogue_page_lists_every_entry_of_the_catalogue()
+    {
+        static string Table(string title, string group, IEnumerable<Ingredient> entries, Func<Ingredient, string> groupOf)
+            => $"\n## {title}\n\n| id | name | {group} | made from |\n|---|---|---|---|\n"
+                + string.Concat(entries.Select(i => $"| `{i.Id}` | {i.Name} | {groupOf(i)} | {i.Provenance} |\n"));
+
+        ILookup<bool, Ingredient> entries = Catalogue.BuiltIn.All.ToLookup(i => i.Profile is not null);
+        IsGenerated("docs/catalogue.md",
+            $"\n{entries[true].Count()} hydrocolloids and {entries[false].Count()} pantry items.\n"
+            + Table("Hydrocolloids", "role, origin", entries[true],
+                i => $"{(i.Profile!.Role == HydrocolloidRole.GellingAgent ? "gelling agent" : "thickener")}, {i.Origin!.Class.ToString().ToLowerInvariant()}")
+            + Table("Pantry", "category", entries[false], i => i.Category!));
     }
 
     [Fact]
@@ -117,6 +122,21 @@ public sealed class DocsTests
         {
             page.Should().Contain($"| `{id}` |", "each problem is explained to readers");
         }
+    }
+
+    /// <summary>The page is as generated below its mark, or is rewritten there.</summary>
+    private static void IsGenerated(string page, string generated)
+    {
+        const string Mark = "<!-- generated from the catalogue -->\n";
+        string text = Repository.Read(page);
+        string head = text[..(text.IndexOf(Mark, StringComparison.Ordinal) + Mark.Length)];
+        if (Update)
+        {
+            File.WriteAllText(Path.Combine(Repository.Root, page), head + generated);
+            return;
+        }
+
+        text[head.Length..].Should().Be(generated, $"{page} is generated: run the docs tests with UPDATE_DOCS=1");
     }
 
     private static IEnumerable<MarkdownBlock> Blocks(string page) => MarkdownBlock.In(Path.Combine(Repository.Root, page));

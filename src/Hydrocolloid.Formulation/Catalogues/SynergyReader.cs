@@ -1,0 +1,59 @@
+using System.Text.Json;
+
+namespace Hydrocolloid.Formulation.Catalogues;
+
+/// <summary>Reads the pairs of ingredients of a catalogue document (docs/catalogue-format.md).</summary>
+internal sealed class SynergyReader(FigureReader figures)
+{
+    public Synergy Read(JsonElement json, string pointer)
+    {
+        string? id = null, partner = null;
+        ValueList<string> first = default, second = default;
+        Cited<ValueList<SynergyEffect>>? effects = null;
+        ValueList<Cited<string>> ratios = default, conditions = default, magnitude = default;
+        ValueList<Cited<NumberRange>> percent = default;
+        Cited<string>? recommended = null;
+        foreach (JsonProperty member in json.EnumerateObject())
+        {
+            string at = pointer + "/" + member.Name;
+            switch (member.Name)
+            {
+                case "id": id = member.Value.GetString(); break;
+                case "a": first = FigureReader.List(member.Value, at, (s, _) => s.GetString()!); break;
+                case "b": second = FigureReader.List(member.Value, at, (s, _) => s.GetString()!); break;
+                case "partner": partner = member.Value.GetString(); break;
+                case "effects": effects = ReadEffects(member.Value, at); break;
+                case "ratios": ratios = figures.Facts(member.Value, at); break;
+                case "percent": percent = FigureReader.List(member.Value, at, figures.Range); break;
+                case "conditions": conditions = figures.Facts(member.Value, at); break;
+                case "magnitude": magnitude = figures.Facts(member.Value, at); break;
+                case "recommended": recommended = figures.Fact(member.Value, at); break;
+                default: throw FigureReader.Unknown(pointer, member);
+            }
+        }
+
+        return new Synergy(
+            id ?? throw FigureReader.Broken(pointer, "needs an id"), first, second, partner,
+            effects ?? throw FigureReader.Broken(pointer, "needs effects"), ratios, percent, conditions, magnitude, recommended);
+    }
+
+    private Cited<ValueList<SynergyEffect>> ReadEffects(JsonElement json, string pointer)
+    {
+        ValueList<SynergyEffect> effects = default;
+        var parts = new FigureReader.Parts();
+        foreach (JsonProperty member in json.EnumerateObject())
+        {
+            if (member.NameEquals("are"))
+            {
+                effects = FigureReader.List(member.Value, pointer + "/are", (e, at)
+                    => Words.TrySynergyEffect(e.GetString(), out SynergyEffect effect) ? effect : throw FigureReader.Broken(at, "is not an effect"));
+            }
+            else if (!parts.Take(member))
+            {
+                throw FigureReader.Unknown(pointer, member);
+            }
+        }
+
+        return figures.Cite(effects, parts, pointer);
+    }
+}

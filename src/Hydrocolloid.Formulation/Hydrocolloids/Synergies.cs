@@ -1,0 +1,17 @@
+using Hydrocolloid.Formulation.Catalogues;
+
+namespace Hydrocolloid.Formulation;
+
+/// <summary>What the catalogue knows of pairs of ingredients.</summary>
+public static class Synergies
+{
+    /// <summary>All pairs. They are read when they are first asked for.</summary>
+    public static ValueList<Synergy> All => BuiltInCatalogue.Synergies;
+
+    /// <summary>What is known of two ingredients together.</summary>
+    /// <param name="one">One ingredient.</param>
+    /// <param name="other">The other.</param>
+    /// <returns>The pairs, in catalogue order; empty if nothing is known.</returns>
+    /// <exception cref="ArgumentNullException">An ingredient is null.</exception>
+    public static IReadOnlyList<Synergy> Between(Ingredient one, Ingredient other) => [.. All.Where(s => s.IsOf(one, other))];
+}

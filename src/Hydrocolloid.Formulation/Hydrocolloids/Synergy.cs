@@ -1,0 +1,40 @@
+namespace Hydrocolloid.Formulation;
+
+/// <summary>What is known of two ingredients together. Immutable, equal by content.</summary>
+/// <param name="Id">Kebab-case id, such as <c>agar-and-locust-bean-gum</c>.</param>
+/// <param name="First">Ids of the catalogue entries that stand for the first of the pair.</param>
+/// <param name="Second">Ids of the catalogue entries that stand for the second of the pair; empty if the catalogue has none.</param>
+/// <param name="Partner">The second of the pair in words, where it is a kind of ingredient rather than an entry, such as <c>milk casein</c>; null otherwise.</param>
+/// <param name="Effects">What they do to each other.</param>
+/// <param name="Ratios">Published best ratios, each with what it is best for; by weight in the order of the pair unless it says otherwise.</param>
+/// <param name="Percent">Published doses, % by weight of the continuous mix: of both together unless the note says otherwise.</param>
+/// <param name="Conditions">What it takes: temperatures, pH, ions, order of work.</param>
+/// <param name="Magnitude">How large the effect is.</param>
+/// <param name="Recommended">What this catalogue recommends, and why; null if nothing.</param>
+public sealed record Synergy(
+    string Id,
+    ValueList<string> First,
+    ValueList<string> Second,
+    string? Partner,
+    Cited<ValueList<SynergyEffect>> Effects,
+    ValueList<Cited<string>> Ratios,
+    ValueList<Cited<NumberRange>> Percent,
+    ValueList<Cited<string>> Conditions,
+    ValueList<Cited<string>> Magnitude,
+    Cited<string>? Recommended)
+{
+    /// <summary>Whether it is about these two ingredients, in either order. An own ingredient counts as the entry it was made from.</summary>
+    /// <param name="one">One ingredient.</param>
+    /// <param name="other">The other.</param>
+    /// <returns>Whether it is.</returns>
+    /// <exception cref="ArgumentNullException">An ingredient is null.</exception>
+    public bool IsOf(Ingredient one, Ingredient other)
+    {
+        Internal.Guard.NotNull(one);
+        Internal.Guard.NotNull(other);
+        return (Stands(First, one) && Stands(Second, other)) || (Stands(First, other) && Stands(Second, one));
+    }
+
+    private static bool Stands(ValueList<string> ids, Ingredient ingredient)
+        => ids.Contains(ingredient.Id) || (ingredient.BasedOn is { } entry && Stands(ids, entry));
+}

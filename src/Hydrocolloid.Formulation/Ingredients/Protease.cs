@@ -1,0 +1,6 @@
+namespace Hydrocolloid.Formulation;
+
+/// <summary>An enzyme that cuts proteins, gelatin among them.</summary>
+/// <param name="Enzyme">Its name, such as <c>bromelain</c>.</param>
+/// <param name="IsActive">Whether it is active in this form of the ingredient: raw fruit yes, canned or heated fruit no.</param>
+public sealed record Protease(string Enzyme, bool IsActive);
