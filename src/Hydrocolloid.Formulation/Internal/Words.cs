@@ -24,6 +24,8 @@ internal static class Words
 
     private static readonly string[] Forms = ["mix", "pieces"];
 
+    private static readonly string[] Hows = ["measured", "computed", "estimated"];
+
     private static readonly string[] Bases = ["finished", "assembled", "base"];
 
     public static string Of(Texture value) => Textures[(int)value];
@@ -35,6 +37,8 @@ internal static class Words
     public static string Of(Severity value) => Severities[(int)value];
 
     public static string Of(LineForm value) => Forms[(int)value];
+
+    public static string Of(ReckonedHow value) => Hows[(int)value];
 
     public static string Of(YieldBasis value) => Bases[(int)value];
 

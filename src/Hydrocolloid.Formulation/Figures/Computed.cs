@@ -1,4 +1,4 @@
-namespace Hydrocolloid.Formulation.Chemistry;
+namespace Hydrocolloid.Formulation;
 
 /// <summary>A result with the word whether its relation holds there. Equal by content.</summary>
 /// <typeparam name="T">The type of the result.</typeparam>

@@ -1,6 +1,6 @@
 using Hydrocolloid.Formulation.Internal;
 
-namespace Hydrocolloid.Formulation.Chemistry;
+namespace Hydrocolloid.Formulation;
 
 /// <summary>A quantity that lies outside the range a relation was made for. The result is still given, but it is an extrapolation. Immutable, equal by content.</summary>
 /// <param name="Quantity">What lies outside, such as <c>ionic strength</c>.</param>

@@ -1,0 +1,50 @@
+using Hydrocolloid.Formulation.Chemistry;
+
+namespace Hydrocolloid.Formulation.Analysis;
+
+/// <summary>Water activity of a mix by the Ross equation, from the solutes that lower it.</summary>
+internal static class WaterActivityEstimate
+{
+    private const double SaltPerSodium = 58.44 / 22.990;
+
+    public static Reckoned Of(MixLine[] lines, Reckoned water, Reckoned ethanol)
+    {
+        // Sugars of table sugar are sucrose; those of fruit, honey and syrups are taken as glucose and fructose, which share a constant.
+        double sucrose = 0, hexose = 0, glycerol = 0, sodium = 0;
+        foreach (MixLine line in lines)
+        {
+            double sugars = line.Share * (line.Part(c => c.SugarsPercent) ?? 0);
+            string id = (line.Ingredient.BasedOn ?? line.Ingredient).Id;
+            if (id == "sucrose")
+            {
+                sucrose += sugars;
+            }
+            else if (id == "glycerol")
+            {
+                glycerol += line.Share * 100;
+            }
+            else
+            {
+                hexose += sugars;
+            }
+
+            sodium += line.Share * (line.Part(c => c.SodiumMg) ?? 0) / 1000;
+        }
+
+        if (!(water.Value > 0))
+        {
+            return new Reckoned(double.NaN, "water activity", ReckonedHow.Estimated, "no water", null, water.Without);
+        }
+
+        double Per100GWater(double percent) => percent / water.Value * 100;
+        Computed<double> activity = Chemistry.WaterActivity.Ross(
+        [
+            new SoluteAmount(Solute.Sucrose, Per100GWater(sucrose)),
+            new SoluteAmount(Solute.Glucose, Per100GWater(hexose)),
+            new SoluteAmount(Solute.Glycerol, Per100GWater(glycerol)),
+            new SoluteAmount(Solute.SodiumChloride, Per100GWater(sodium * SaltPerSodium)),
+        ]);
+        return new Reckoned(activity.Value, "water activity", ReckonedHow.Estimated, "Ross equation over sugars, glycerol and salt, 25 °C",
+            activity.Outside ?? OutsideRange.Check("ethanol", ethanol.Value, "% by weight", 0, 1), water.Without);
+    }
+}
