@@ -138,7 +138,7 @@ public class AcidBaseTests
         gypsum.Outcome.Should().Be(DoseOutcome.BeyondSolubility);
         gypsum.Explanation.Should().Contain("beyond its solubility");
 
-        AcidBaseSystem.Water.DoseToFreeCalcium(Reagents.CalciumLactatePentahydrate, 60, maxGramsPerKg: 500).Outcome.Should().Be(DoseOutcome.BeyondSolubility);
+        AcidBaseSystem.Water.DoseToFreeCalcium(Reagents.CalciumLactatePentahydrate, 53, maxGramsPerKg: 150).Outcome.Should().Be(DoseOutcome.BeyondSolubility);
         AcidBaseSystem.Water.DoseToFreeCalcium(Reagents.CalciumLactatePentahydrate, 20).Outcome.Should().Be(DoseOutcome.Reached);
         AcidBaseSystem.Water.DoseToFreeCalcium(Reagents.CalciumChlorideDihydrate, 200).Outcome.Should().Be(DoseOutcome.Reached);
         AcidBaseSystem.Water.DoseToFreeCalcium(Reagents.SodiumChloride, 5).Outcome.Should().Be(DoseOutcome.NotReached);
