@@ -12,7 +12,7 @@ public sealed class Acid
     {
         Index = index;
         Name = name;
-        Formula = formula;
+        MolecularFormula = formula;
         MolarMassGramsPerMol = molarMass;
         TitratedProtons = titrated;
         Charge = charge;
@@ -31,7 +31,7 @@ public sealed class Acid
     public string Name { get; }
 
     /// <summary>Formula of the anhydrous acid.</summary>
-    public string Formula { get; }
+    public string MolecularFormula { get; }
 
     /// <summary>Molar mass of the anhydrous acid in g/mol, from the standard atomic weights [recalled]. Unit: g/mol.</summary>
     public double MolarMassGramsPerMol { get; }

@@ -18,6 +18,7 @@ public sealed class AcidBaseSystem
     public const double DefaultEndPointPH = 8.1;
 
     private const double MaxDose = 1000;
+    private const double MaxAcid = 20; // mol/kg
     private static readonly AcidBaseSystem s_water = new(new double[Acids.Ligands.Length], default, 1);
 
     private readonly double[] _totals; // mol per kg of liquid, by index of the acid; sulphate is in the ions
@@ -71,7 +72,7 @@ public sealed class AcidBaseSystem
     /// <param name="endPointPH">pH at the end of the titration; 8.1 unless said otherwise.</param>
     /// <returns>The liquid; the strong ions that reproduce the pH are <see cref="StrongIons.OtherChargeMolPerKg"/>.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range; the pH is above the end point although there is acidity; or the
-    /// acidity is less than the free acid of that pH alone.</exception>
+    /// acidity is less than the free acid of that pH alone, or more than 20 mol/kg of the acid has.</exception>
     public static AcidBaseSystem FromMeasured(double pH, double titratableAcidityPercent, Acid acid, double waterPercent = 100, double endPointPH = DefaultEndPointPH)
     {
         Guard.NotNull(acid);
@@ -94,13 +95,13 @@ public sealed class AcidBaseSystem
         }
 
         double high = Math.Max(titratableAcidityPercent * 10 / acid.EquivalentMassGramsPerMol, 1e-6);
-        while (high < 100 && Excess(high) < 0)
+        while (high < MaxAcid && Excess(high) < 0)
         {
-            high = Math.Min(high * 2, 100);
+            high = Math.Min(high * 2, MaxAcid);
         }
 
         return Excess(high) < 0 || !Brent.TryFindRoot(Excess, 0, high, 1e-12, 200, out double found)
-            ? throw new ArgumentOutOfRangeException(nameof(titratableAcidityPercent), titratableAcidityPercent, $"No amount of {acid.Name} up to 100 mol/kg has this acidity at pH {Numbers.Significant(pH, 4)}.")
+            ? throw new ArgumentOutOfRangeException(nameof(titratableAcidityPercent), titratableAcidityPercent, $"No amount of {acid.Name} up to 20 mol/kg has this acidity at pH {Numbers.Significant(pH, 4)}.")
             : At(found);
     }
 

@@ -1,8 +1,8 @@
 namespace Hydrocolloid.Formulation.Chemistry;
 
 /// <summary>
-/// The equilibrium of one kg of water: charge balance for the pH (bracketed Newton), mass balances of calcium and magnesium inside it
-/// (Newton from below, which converges without overshoot because each balance is concave), ionic strength around both.
+/// The equilibrium of one kg of water: charge balance for the pH (bracketed Newton), mass balances of calcium and magnesium inside it,
+/// ionic strength around both.
 /// </summary>
 internal ref struct ChargeBalance
 {
@@ -39,21 +39,26 @@ internal ref struct ChargeBalance
         double strong = _ions.SodiumMolPerKg + _ions.PotassiumMolPerKg + _ions.ChlorideMolPerKg + Math.Abs(_ions.OtherChargeMolPerKg);
         double ionicStrength = 0.5 * (strong + (4 * (_ions.CalciumMolPerKg + _ions.MagnesiumMolPerKg + _ions.SulphateMolPerKg)));
         PH = heldPH ?? 5;
+        FreeCalcium = _ions.CalciumMolPerKg;
+        FreeMagnesium = _ions.MagnesiumMolPerKg;
+        double last = 1;
         for (int round = 0; round < 100; round++)
         {
             ActivityModel.Fill(ionicStrength, _gamma);
+            double weak;
             if (heldPH is null)
             {
-                SolvePH();
+                // No finer than the ionic strength is known; Newton's last step is far better than its size.
+                weak = SolvePH(Math.Max(1e-7, Math.Min(1e-2, last)));
             }
             else
             {
-                Closing = -Evaluate(PH, out _, out _);
+                Closing = -Evaluate(PH, out _, out weak);
             }
 
-            Evaluate(PH, out _, out double weak);
             double found = 0.5 * (strong + Math.Abs(Closing) + weak);
-            bool settled = Math.Abs(found - ionicStrength) <= 1e-12 * (1 + found);
+            last = Math.Abs(found - ionicStrength);
+            bool settled = last <= 1e-11 * (1 + found);
             ionicStrength = round < 20 ? found : 0.5 * (found + ionicStrength);
             if (settled)
             {
@@ -64,12 +69,13 @@ internal ref struct ChargeBalance
         IonicStrength = ionicStrength;
     }
 
-    private void SolvePH()
+    private double SolvePH(double tolerance)
     {
+        double weak = 0;
         double low = LowestPH, high = HighestPH, pH = PH;
         for (int step = 0; step < 100; step++)
         {
-            double charge = Evaluate(pH, out double slope, out _); // falls as the pH rises
+            double charge = Evaluate(pH, out double slope, out weak); // falls as the pH rises
             if (charge > 0)
             {
                 low = pH;
@@ -87,13 +93,14 @@ internal ref struct ChargeBalance
 
             double change = Math.Abs(next - pH);
             pH = next;
-            if (change < 1e-12)
+            if (change < tolerance)
             {
                 break;
             }
         }
 
         PH = pH;
+        return weak;
     }
 
     /// <summary>The charge per kg of water at a pH, its fall per pH with the metals held, and Σ c z² of all but the ions of charge 1.</summary>
@@ -154,75 +161,88 @@ internal ref struct ChargeBalance
         z2 += amount * z * z;
     }
 
+    /// <summary>
+    /// Free calcium x and magnesium y at given protons: x + Σ T P x/(U + P x + Q y) = total, and the same for y. Newton in both, from what was free before;
+    /// with one metal the balance is concave, so that it converges from any start at 0 or above.
+    /// </summary>
     private void SolveMetals(double h)
     {
-        bool both = _ions.CalciumMolPerKg > 0 && _ions.MagnesiumMolPerKg > 0;
-        for (int round = 0; round < (both ? 200 : 1); round++)
+        double calcium = _ions.CalciumMolPerKg, magnesium = _ions.MagnesiumMolPerKg;
+        if (calcium <= 0 && magnesium <= 0)
         {
-            double before = FreeCalcium;
-            FreeCalcium = SolveMetal(h, magnesium: false);
-            FreeMagnesium = SolveMetal(h, magnesium: true);
-            if (Math.Abs(FreeCalcium - before) <= 1e-13 * FreeCalcium)
-            {
-                break;
-            }
-        }
-    }
-
-    private double SolveMetal(double h, bool magnesium)
-    {
-        double total = magnesium ? _ions.MagnesiumMolPerKg : _ions.CalciumMolPerKg;
-        if (total <= 0)
-        {
-            return 0;
+            return;
         }
 
-        double other = (magnesium ? FreeCalcium : FreeMagnesium) * _gamma[2];
-        double free = 0;
-        for (int step = 0; step < 100; step++)
+        Span<double> unbound = stackalloc double[_totals.Length], p = stackalloc double[_totals.Length], q = stackalloc double[_totals.Length];
+        Bind(h, unbound, p, q);
+        double x = FreeCalcium, y = FreeMagnesium;
+        for (int step = 0; step < 200; step++)
         {
-            double balance = free - total, slope = 1;
+            double f = x - calcium, g = y - magnesium, fx = 1, gy = 1, cross = 0, fy = 0;
             for (int i = 0; i < _totals.Length; i++)
             {
-                if (_totals[i] <= 0 || Acids.Ligands[i].Complexes.Length == 0)
+                if (p[i] <= 0 && q[i] <= 0)
                 {
                     continue;
                 }
 
-                Acid acid = Acids.Ligands[i];
-                double unbound = 0, binding = 0, power = 1;
-                for (int n = 0; n < acid.Formation.Length; n++, power *= h)
-                {
-                    unbound += acid.Formation[n] * power / _gamma[Math.Abs(acid.Charge + n)];
-                }
-
-                foreach (Complex complex in acid.Complexes)
-                {
-                    double amount = complex.Beta * Power(h, complex.Protons) / _gamma[Math.Abs(acid.Charge + complex.Protons + 2)];
-                    if (complex.Magnesium == magnesium)
-                    {
-                        binding += amount * _gamma[2];
-                    }
-                    else
-                    {
-                        unbound += amount * other;
-                    }
-                }
-
-                double all = unbound + (free * binding);
-                balance += _totals[i] * free * binding / all;
-                slope += _totals[i] * binding * unbound / (all * all);
+                double all = unbound[i] + (x * p[i]) + (y * q[i]), perAll = _totals[i] / all, perSquare = perAll / all;
+                f += perAll * x * p[i];
+                g += perAll * y * q[i];
+                fx += perSquare * p[i] * (unbound[i] + (y * q[i]));
+                gy += perSquare * q[i] * (unbound[i] + (x * p[i]));
+                fy -= perSquare * x * p[i] * q[i];
+                cross -= perSquare * y * p[i] * q[i];
             }
 
-            double change = -balance / slope;
-            free += change;
-            if (Math.Abs(change) <= 1e-14 * free)
+            double determinant = (fx * gy) - (fy * cross);
+            double nextX = Within(x, x - (((f * gy) - (g * fy)) / determinant), calcium);
+            double nextY = Within(y, y - (((g * fx) - (f * cross)) / determinant), magnesium);
+            bool settled = Math.Abs(nextX - x) <= 1e-10 * nextX && Math.Abs(nextY - y) <= 1e-10 * nextY;
+            x = nextX;
+            y = nextY;
+            if (settled)
             {
                 break;
             }
         }
 
-        return free;
+        FreeCalcium = x;
+        FreeMagnesium = y;
+    }
+
+    private static double Within(double before, double next, double total) => Math.Min(Math.Max(next, before * 0.01), total);
+
+    private void Bind(double h, scoped Span<double> unbound, scoped Span<double> p, scoped Span<double> q)
+    {
+        for (int i = 0; i < _totals.Length; i++)
+        {
+            p[i] = q[i] = unbound[i] = 0;
+            Acid acid = Acids.Ligands[i];
+            if (_totals[i] <= 0 || acid.Complexes.Length == 0)
+            {
+                continue;
+            }
+
+            double power = 1;
+            for (int n = 0; n < acid.Formation.Length; n++, power *= h)
+            {
+                unbound[i] += acid.Formation[n] * power / _gamma[Math.Abs(acid.Charge + n)];
+            }
+
+            foreach (Complex complex in acid.Complexes)
+            {
+                double amount = complex.Beta * Power(h, complex.Protons) * _gamma[2] / _gamma[Math.Abs(acid.Charge + complex.Protons + 2)];
+                if (complex.Magnesium)
+                {
+                    q[i] += amount;
+                }
+                else
+                {
+                    p[i] += amount;
+                }
+            }
+        }
     }
 
     private static double Power(double h, int protons) => protons switch { 0 => 1, 1 => h, 2 => h * h, _ => h * h * h };

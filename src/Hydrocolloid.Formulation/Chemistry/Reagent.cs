@@ -14,7 +14,7 @@ public sealed class Reagent
         Acid? second = null, CalciumSolid? solid = null, Cited<double>? solubility = null)
     {
         Name = name;
-        Formula = formula;
+        MolecularFormula = formula;
         MolarMassGramsPerMol = molarMass;
         double perKg = 1000 / molarMass;
         Acid = acid;
@@ -32,7 +32,7 @@ public sealed class Reagent
     public string Name { get; }
 
     /// <summary>Formula with its water.</summary>
-    public string Formula { get; }
+    public string MolecularFormula { get; }
 
     /// <summary>Molar mass with its water. Unit: g/mol.</summary>
     public double MolarMassGramsPerMol { get; }

