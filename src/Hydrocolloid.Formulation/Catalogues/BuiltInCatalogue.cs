@@ -13,9 +13,13 @@ internal static class BuiltInCatalogue
 
     private const string SynergiesDocument = "synergies.json";
 
+    private const string AdditivesDocument = "additives.json";
+
     public static Catalogue Value => Index.Catalogue;
 
     public static ValueList<Synergy> Synergies => Pairs.All;
+
+    public static ValueList<Additive> Additives => Identities.All;
 
     public static Ingredient Get(string id) => Index.Catalogue.Get(id);
 
@@ -63,7 +67,7 @@ internal static class BuiltInCatalogue
             var entries = new List<CatalogueEntry>(documents.Length);
             foreach (string document in documents)
             {
-                if (document is not (SourcesDocument or SynergiesDocument))
+                if (document is not (SourcesDocument or SynergiesDocument or AdditivesDocument))
                 {
                     int start = document.LastIndexOf('/') + 1;
                     entries.Add(new CatalogueEntry(document.Substring(start, document.Length - start - ".json".Length), document));
@@ -81,6 +85,12 @@ internal static class BuiltInCatalogue
         public static readonly FigureReader Figures = new(Sources);
 
         public static readonly IngredientReader Ingredients = new(Figures);
+    }
+
+    private static class Identities
+    {
+        public static readonly ValueList<Additive> All = FigureReader.List(
+            ListOf(AdditivesDocument, "additives"), AdditivesDocument, new AdditiveReader(Reading.Figures).Read);
     }
 
     private static class Pairs

@@ -1,3 +1,5 @@
+using Hydrocolloid.Formulation.Internal;
+
 namespace Hydrocolloid.Formulation;
 
 /// <summary>What is known of two ingredients together. Immutable, equal by content.</summary>
@@ -30,8 +32,8 @@ public sealed record Synergy(
     /// <exception cref="ArgumentNullException">An ingredient is null.</exception>
     public bool IsOf(Ingredient one, Ingredient other)
     {
-        Internal.Guard.NotNull(one);
-        Internal.Guard.NotNull(other);
+        Guard.NotNull(one);
+        Guard.NotNull(other);
         return (Stands(First, one) && Stands(Second, other)) || (Stands(First, other) && Stands(Second, one));
     }
 

@@ -13,7 +13,7 @@ public class BuiltInCatalogueTests
     public void Documents_are_the_ingredients_and_are_named_for_their_ids()
     {
         string data = Path.Combine(Repository.Root, "src", "Hydrocolloid.Formulation", "Catalogues", "Data");
-        string[] files = [.. Directory.EnumerateFiles(data, "*.json", SearchOption.AllDirectories).Select(f => Path.GetFileNameWithoutExtension(f)!).Where(f => f is not ("sources" or "synergies"))];
+        string[] files = [.. Directory.EnumerateFiles(data, "*.json", SearchOption.AllDirectories).Select(f => Path.GetFileNameWithoutExtension(f)!).Where(f => f is not ("sources" or "synergies" or "additives"))];
 
         s_all.Select(i => i.Id).Should().BeEquivalentTo(files).And.OnlyHaveUniqueItems();
     }
@@ -98,7 +98,7 @@ public class BuiltInCatalogueTests
     [Fact]
     public void Every_figure_has_a_citation_and_every_source_is_cited()
     {
-        HashSet<string> cited = [.. s_all.SelectMany(CitedSources).Concat(Synergies.All.SelectMany(Walk).OfType<Source>()).Select(s => s.Id)];
+        HashSet<string> cited = [.. s_all.SelectMany(CitedSources).Concat(Synergies.All.SelectMany(Walk).Concat(Additives.All.SelectMany(Walk)).OfType<Source>()).Select(s => s.Id)];
 
         cited.Should().BeSubsetOf(Catalogue.BuiltIn.Sources.Select(s => s.Id));
         Catalogue.BuiltIn.Sources.Select(s => s.Id).Should().OnlyHaveUniqueItems();

@@ -13,7 +13,7 @@ public class SynergyTests
             (pair.Second.Count > 0 || pair.Partner is not null).Should().BeTrue(pair.Id);
             pair.First.Concat(pair.Second).Should().OnlyContain(id => Catalogue.BuiltIn.Get(id).IsKnown, pair.Id);
             pair.Effects.Value.Should().NotBeEmpty(pair.Id).And.OnlyHaveUniqueItems(pair.Id);
-            pair.Percent.Should().OnlyContain(p => (p.Value.Max ?? p.Value.Min) > 0 && (p.Value.Max ?? p.Value.Min) <= 100, pair.Id);
+            pair.Percent.All(p => (p.Value.Max ?? p.Value.Min) is > 0 and <= 100).Should().BeTrue(pair.Id);
         }
     }
 
