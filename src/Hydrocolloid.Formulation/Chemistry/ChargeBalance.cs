@@ -49,7 +49,7 @@ internal ref struct ChargeBalance
             if (heldPH is null)
             {
                 // No finer than the ionic strength is known; Newton's last step is far better than its size.
-                weak = SolvePH(Math.Max(1e-7, Math.Min(1e-2, last)));
+                weak = SolvePH(Math.Max(1e-10, Math.Min(1e-2, last)));
             }
             else
             {
@@ -66,6 +66,9 @@ internal ref struct ChargeBalance
             }
         }
 
+        // The forms belong to the last step's pH and ionic strength.
+        ActivityModel.Fill(ionicStrength, _gamma);
+        Evaluate(PH, out _, out _);
         IonicStrength = ionicStrength;
     }
 
