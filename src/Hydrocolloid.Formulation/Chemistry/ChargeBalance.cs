@@ -90,7 +90,7 @@ internal ref struct ChargeBalance
             }
 
             double next = pH + (charge / slope);
-            if (!(next > low && next < high))
+            if (!(next >= low && next <= high))
             {
                 next = 0.5 * (low + high);
             }
