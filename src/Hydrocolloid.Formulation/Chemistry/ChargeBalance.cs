@@ -45,11 +45,12 @@ internal ref struct ChargeBalance
         for (int round = 0; round < 100; round++)
         {
             ActivityModel.Fill(ionicStrength, _gamma);
+            double tolerance = Math.Max(1e-10, Math.Min(1e-2, last));
             double weak;
             if (heldPH is null)
             {
                 // No finer than the ionic strength is known; Newton's last step is far better than its size.
-                weak = SolvePH(Math.Max(1e-7, Math.Min(1e-2, last)));
+                weak = SolvePH(tolerance);
             }
             else
             {
@@ -58,7 +59,7 @@ internal ref struct ChargeBalance
 
             double found = 0.5 * (strong + Math.Abs(Closing) + weak);
             last = Math.Abs(found - ionicStrength);
-            bool settled = last <= 1e-11 * (1 + found);
+            bool settled = last <= 1e-11 * (1 + found) && (tolerance <= 1e-9 || heldPH is not null);
             ionicStrength = round < 20 ? found : 0.5 * (found + ionicStrength);
             if (settled)
             {
@@ -66,6 +67,9 @@ internal ref struct ChargeBalance
             }
         }
 
+        // The forms belong to the last step's pH and ionic strength.
+        ActivityModel.Fill(ionicStrength, _gamma);
+        Evaluate(PH, out _, out _);
         IonicStrength = ionicStrength;
     }
 
@@ -86,7 +90,7 @@ internal ref struct ChargeBalance
             }
 
             double next = pH + (charge / slope);
-            if (!(next > low && next < high))
+            if (!(next >= low && next <= high))
             {
                 next = 0.5 * (low + high);
             }
