@@ -37,9 +37,9 @@ internal sealed record AcidBase(AcidBaseSystem? System, Reckoned? Ph, Reckoned? 
                 continue;
             }
 
-            (AcidBaseSystem liquid, bool isBuffered) = Liquid(line, ph.Value, water);
-            liquids.Add(new MixPart(liquid, line.Share));
-            estimated |= !isBuffered && line.Share >= 0.01;
+            LiquidModel liquid = LiquidModel.Of(line.Ingredient, line.Line.Details.Measured?.Ph);
+            liquids.Add(new MixPart(liquid.System, line.Share));
+            estimated |= !liquid.IsBuffered && line.Share >= 0.01;
             measured &= ph.IsMeasured;
         }
 
@@ -65,37 +65,4 @@ internal sealed record AcidBase(AcidBaseSystem? System, Reckoned? Ph, Reckoned? 
             new Reckoned(state.FreeCalciumMmolPerKgWater, "mmol/kg water", casein || estimated ? ReckonedHow.Estimated : ReckonedHow.Computed,
                 casein ? "complexes with the acids; what casein binds is not taken off" : "complexes with the acids", state.Outside, left));
     }
-
-    private static (AcidBaseSystem Liquid, bool IsBuffered) Liquid(MixLine line, double ph, double water)
-    {
-        AcidBaseSystem? system = null;
-        if (line.Ingredient.TitratableAcidity?.Value is { } acidity && PureSubstances.FindAcid(acidity.As) is { } acid && ph < Chemistry.AcidBaseSystem.DefaultEndPointPH)
-        {
-            system = Buffered(ph, acidity.Percent, acid, water);
-        }
-
-        StrongIons ions = Minerals(line.Ingredient.Composition?.Value);
-        return system is null ? (Chemistry.AcidBaseSystem.Of([], ions, water).WithPH(ph), false)
-            : (Chemistry.AcidBaseSystem.Of(system.AcidAmounts, ions, water).WithPH(ph), true);
-    }
-
-    private static AcidBaseSystem? Buffered(double ph, double acidityPercent, Acid acid, double water)
-    {
-        try
-        {
-            return Chemistry.AcidBaseSystem.FromMeasured(ph, acidityPercent, acid, water);
-        }
-        catch (ArgumentOutOfRangeException)
-        {
-            return null; // the record's pH and acidity do not fit together: the pH stands, without a buffer
-        }
-    }
-
-    private static StrongIons Minerals(Composition? composition) => composition is null ? default : new StrongIons
-    {
-        SodiumMolPerKg = (composition.SodiumMg ?? 0) / 2299.0,
-        PotassiumMolPerKg = (composition.PotassiumMg ?? 0) / 3909.8,
-        CalciumMolPerKg = (composition.CalciumMg ?? 0) / 4007.8,
-        MagnesiumMolPerKg = (composition.MagnesiumMg ?? 0) / 2430.5,
-    };
 }

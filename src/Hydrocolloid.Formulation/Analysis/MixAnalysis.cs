@@ -12,7 +12,7 @@ public sealed class MixAnalysis
     {
         _formula = formula;
         Assembled = new MixContents(formula, formula.Lines);
-        Continuous = new MixContents(formula, formula.Lines.Where(l => l.IsContinuous));
+        Continuous = formula.Lines.All(l => l.IsContinuous) ? Assembled : new MixContents(formula, formula.Lines.Where(l => l.IsContinuous));
         Hydrocolloids = ValueList<AgentConcentration>.From(formula.Lines.Where(l => l.IsContinuous && l.Ingredient.Profile is not null).Select(l => new AgentConcentration(
             l, formula.Proportions.PercentOfTotal(l), formula.Proportions.PercentOfContinuousMix(l), formula.Proportions.PercentOfContinuousWater(l))));
     }

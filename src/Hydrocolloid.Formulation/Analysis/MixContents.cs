@@ -12,10 +12,10 @@ namespace Hydrocolloid.Formulation;
 /// </summary>
 public sealed class MixContents
 {
-    private const double GramsPerMolCalcium = 40.078;
-    private const double GramsPerMolPotassium = 39.098;
-    private const double GramsPerMolSodium = 22.990;
-    private const double GramsPerMolMagnesium = 24.305;
+    internal const double GramsPerMolCalcium = 40.078;
+    internal const double GramsPerMolPotassium = 39.098;
+    internal const double GramsPerMolSodium = 22.990;
+    internal const double GramsPerMolMagnesium = 24.305;
 
     private readonly MixLine[] _lines;
     private readonly Lazy<AcidBase> _acidBase;
@@ -168,18 +168,31 @@ public sealed class MixContents
             "volumes add; composition by Choi and Okos", outside, ValueList<string>.From(without));
     }
 
+    /// <summary>Thermal conductivity from the composition by Choi and Okos, parallel model. Unit: W/(m·K).</summary>
+    /// <param name="temperature">The temperature; 0 to 150 °C.</param>
+    /// <returns>The conductivity in W/(m·K).</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Under absolute zero or over 1000 °C.</exception>
+    public Reckoned ConductivityAt(Temperature temperature)
+    {
+        Computed<ThermalConductivity> conductivity = FoodProperties.ConductivityOf(Food(), temperature);
+        return OfFood(conductivity.Value.WattsPerMeterKelvin, "W/(m·K)", conductivity.Outside);
+    }
+
     /// <summary>Specific heat from the composition by Choi and Okos. Unit: kJ/(kg·K).</summary>
     /// <param name="temperature">The temperature; 0 to 150 °C.</param>
     /// <returns>The specific heat in kJ/(kg·K).</returns>
     /// <exception cref="ArgumentOutOfRangeException">Under absolute zero or over 1000 °C.</exception>
     public Reckoned SpecificHeatAt(Temperature temperature)
     {
-        Reckoned water = Water;
-        var food = new FoodShares(water.Value, Protein.Value, Fat.Value, Sugars.Value + OtherCarbohydrate.Value + OrganicAcids.Value, Fibre.Value, Ash.Value);
-        Computed<SpecificEntropy> heat = FoodProperties.SpecificHeatOf(food, temperature);
-        OutsideRange? outside = heat.Outside ?? OutsideRange.Check("ethanol", Ethanol.Value, "% by weight", 0, 1);
-        return new Reckoned(heat.Value.KilojoulesPerKilogramKelvin, "kJ/(kg·K)", ReckonedHow.Estimated, "Choi and Okos", outside, water.Without);
+        Computed<SpecificEntropy> heat = FoodProperties.SpecificHeatOf(Food(), temperature);
+        return OfFood(heat.Value.KilojoulesPerKilogramKelvin, "kJ/(kg·K)", heat.Outside);
     }
+
+    private FoodShares Food()
+        => new(Water.Value, Protein.Value, Fat.Value, Math.Min(100, Sugars.Value + OtherCarbohydrate.Value + OrganicAcids.Value), Fibre.Value, Ash.Value);
+
+    private Reckoned OfFood(double value, string unit, OutsideRange? outside) => new(value, unit, ReckonedHow.Estimated, "Choi and Okos",
+        outside ?? OutsideRange.Check("ethanol", Ethanol.Value, "% by weight", 0, 1), Water.Without);
 
     private static ValueList<string> Together(ValueList<string> first, ValueList<string> second) => ValueList<string>.From(first.Concat(second).Distinct(StringComparer.Ordinal));
 
