@@ -15,6 +15,7 @@ internal sealed record Card(
     double ToleranceOfDosePercent,
     IReadOnlyList<CardLine> Lines,
     IReadOnlyList<CardConcentration> Concentrations,
+    IReadOnlyList<CardContent> Contents,
     IReadOnlyList<CardStep> Method,
     IReadOnlyList<string> MethodConflicts,
     IReadOnlyList<CardFinding> Findings,
@@ -30,6 +31,8 @@ internal sealed record CardLine(
     string Phase, string Label, string Ingredient, string Name, string Form, double Percent, string Of, double ExactGrams, double WeighGrams, double? DoseErrorPercent, bool ExceedsTolerance);
 
 internal sealed record CardConcentration(string Label, string Name, double PercentOfTotal, double PercentOfContinuousMix, double? PercentOfContinuousWater, double PercentOfContinuousMixAsSet);
+
+internal sealed record CardContent(string Quantity, double Value, string Unit, string How, string By, string? Outside, IReadOnlyList<string> Without);
 
 internal sealed record CardRange(double? Min, double? Max);
 

@@ -1,4 +1,5 @@
 using Hydrocolloid.Formulation;
+using UnitsNet;
 
 namespace KitchenCard;
 
@@ -27,6 +28,7 @@ internal sealed class CardWriter
             tolerancePercent,
             [.. sheet.Lines.Select(Line)],
             [.. formula.Lines.Where(l => l.Ingredient.Profile is not null && l.IsContinuous).Select(l => Concentration(formula, batch, l))],
+            [.. Contents(formula.Analyse().Continuous)],
             [.. method.Steps.Select(Step)],
             [.. method.Conflicts],
             [.. formula.Review().Select(Finding)],
@@ -43,6 +45,25 @@ internal sealed class CardWriter
     private static CardConcentration Concentration(Formula formula, Batch batch, FormulaLine line) => new(
         line.Label, line.Ingredient.Name, formula.Proportions.PercentOfTotal(line), formula.Proportions.PercentOfContinuousMix(line),
         formula.Proportions.PercentOfContinuousWater(line), batch.PercentOfContinuousMixAsSet(line.Label));
+
+    /// <summary>What is in the mix that gels; a value that cannot be worked out is left out.</summary>
+    private static IEnumerable<CardContent> Contents(MixContents mix)
+    {
+        (string Quantity, Reckoned? Value)[] values =
+        [
+            ("water", mix.Water), ("sugars", mix.Sugars), ("protein", mix.Protein), ("fat", mix.Fat), ("ethanol", mix.Ethanol),
+            ("soluble solids", mix.Brix), ("alcohol", mix.AlcoholByVolume), ("density at 20 °C", mix.DensityAt(Temperature.FromDegreesCelsius(20))),
+            ("pH", mix.Ph), ("calcium", mix.Calcium.MilligramsPerKg), ("free calcium", mix.FreeCalcium), ("potassium", mix.Potassium.MilligramsPerKg),
+            ("sodium", mix.Sodium.MilligramsPerKg), ("water activity", mix.WaterActivity),
+        ];
+        foreach ((string quantity, Reckoned? value) in values)
+        {
+            if (value is not null && double.IsFinite(value.Value))
+            {
+                yield return new CardContent(quantity, value.Value, value.Unit, value.How.ToString().ToLowerInvariant(), value.By, value.Outside?.ToString(), [.. value.Without]);
+            }
+        }
+    }
 
     /// <summary>What the document states and this version of the card does not reckon with: shown, so that nobody thinks it was.</summary>
     private static IEnumerable<string> Recorded(Formula formula)

@@ -47,6 +47,17 @@ internal static class MarkdownCard
         }
 
         Line();
+        Line("## In the mix that gels");
+        Line();
+        Line("| | | | how |");
+        Line("|---|---:|---|---|");
+        foreach (CardContent c in card.Contents)
+        {
+            string remark = (c.Outside is null ? "" : "; " + c.Outside) + (c.Without.Count == 0 ? "" : "; without " + string.Join(", ", c.Without));
+            Line($"| {c.Quantity} | {Text.Significant(c.Value)} | {(c.Unit == c.Quantity ? "" : c.Unit)} | {c.How}: {Escaped(c.By + remark)} |");
+        }
+
+        Line();
         Line("## Method");
         Line();
         int number = 0;

@@ -7,6 +7,13 @@ internal static class Text
 {
     public static string Number(double value) => value.ToString("0.###", CultureInfo.InvariantCulture);
 
+    /// <summary>Four significant digits.</summary>
+    public static string Significant(double value)
+    {
+        int decimals = value == 0 ? 0 : Math.Clamp(3 - (int)Math.Floor(Math.Log10(Math.Abs(value))), 0, 6);
+        return value.ToString("0." + new string('#', decimals), CultureInfo.InvariantCulture);
+    }
+
     /// <summary>A mass with as many decimals as the balance shows.</summary>
     public static string Grams(double grams, double division)
     {

@@ -21,6 +21,7 @@ internal sealed class TextCard
         Yield();
         WeighSheet();
         Concentrations();
+        Contents();
         Method();
         Findings();
         Cautions();
@@ -82,6 +83,21 @@ internal sealed class TextCard
         {
             Wrapped("The water that boils off is not put back, so what gels ends at: "
                 + string.Join(", ", _card.Concentrations.Select(c => $"{c.Name} {Text.Percent(c.PercentOfContinuousMixAsSet)}")) + ".", "  ", "  ");
+        }
+    }
+
+    private void Contents()
+    {
+        Heading("IN THE MIX THAT GELS");
+        foreach (CardContent c in _card.Contents)
+        {
+            string unit = c.Unit == c.Quantity ? "" : c.Unit;
+            Line($"  {c.Quantity,-18}{Text.Significant(c.Value),10} {unit,-18} {c.How}");
+            if (c.Outside is not null || c.Without.Count > 0)
+            {
+                Wrapped(string.Join("; ", new[] { c.Outside, c.Without.Count > 0 ? "without " + string.Join(", ", c.Without) + ", of which it is not known" : null }
+                    .Where(t => t is not null)) + ".", "    ", "    ");
+            }
         }
     }
 

@@ -31,6 +31,33 @@ public sealed class Catalogue
     /// <summary>All hydrocolloids.</summary>
     public IEnumerable<Ingredient> Hydrocolloids => All.Where(i => i.Profile is not null);
 
+    /// <summary>The ingredients of a category, such as <c>juice</c> or <c>hydrocolloid</c>.</summary>
+    /// <param name="category">The category.</param>
+    /// <returns>The ingredients, in catalogue order.</returns>
+    public IEnumerable<Ingredient> OfCategory(string category)
+    {
+        Guard.NotNull(category);
+        return All.Where(i => i.Category == category);
+    }
+
+    /// <summary>The ingredients made from one class of origin; those of which the origin is not stated are left out.</summary>
+    /// <param name="origin">The class of origin.</param>
+    /// <returns>The ingredients, in catalogue order.</returns>
+    public IEnumerable<Ingredient> OfOrigin(OriginClass origin) => All.Where(i => i.Origin?.Class == origin);
+
+    /// <summary>The ingredients known to be free of anything from animals. What is not known is left out: ask the supplier.</summary>
+    /// <returns>The ingredients, in catalogue order.</returns>
+    public IEnumerable<Ingredient> Vegan() => All.Where(i => i.Diet?.Vegan == true);
+
+    /// <summary>The ingredients known to be free of anything from slaughtered animals. What is not known is left out: ask the supplier.</summary>
+    /// <returns>The ingredients, in catalogue order.</returns>
+    public IEnumerable<Ingredient> Vegetarian() => All.Where(i => i.Diet?.Vegetarian == true);
+
+    /// <summary>The hydrocolloids that do one thing alone in water: gel, or thicken.</summary>
+    /// <param name="role">The role.</param>
+    /// <returns>The ingredients, in catalogue order.</returns>
+    public IEnumerable<Ingredient> OfRole(HydrocolloidRole role) => Hydrocolloids.Where(i => i.Profile!.Role == role);
+
     /// <summary>The works the figures are taken from.</summary>
     public ValueList<Source> Sources => _sources.Value.All;
 

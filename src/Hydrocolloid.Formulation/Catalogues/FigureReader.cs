@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 using Hydrocolloid.Formulation.Internal;
 
@@ -111,7 +112,7 @@ internal sealed class FigureReader(SourceList sources)
         int i = 0;
         foreach (JsonElement item in json.EnumerateArray())
         {
-            items[i] = read(item, pointer + "/" + Internal.Numbers.Exact(i));
+            items[i] = read(item, pointer + "/" + i.ToString(CultureInfo.InvariantCulture));
             i++;
         }
 
