@@ -4,8 +4,8 @@ namespace Hydrocolloid.Formulation;
 
 /// <summary>A mineral in a mix, all forms of it together. Immutable, equal by content.</summary>
 /// <param name="Name">The mineral.</param>
-/// <param name="MilligramsPerKg">Its content in mg per kg of the mix.</param>
-/// <param name="MmolPerKg">Its content in mmol per kg of the mix.</param>
+/// <param name="MilligramsPerKg">Its content in mg/kg of the mix.</param>
+/// <param name="MmolPerKg">Its content in mmol/kg of the mix.</param>
 public sealed record IonContent(string Name, Reckoned MilligramsPerKg, double MmolPerKg)
 {
     /// <summary>The content in mg/kg and mmol/kg.</summary>
