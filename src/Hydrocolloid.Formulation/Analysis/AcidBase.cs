@@ -10,6 +10,8 @@ namespace Hydrocolloid.Formulation.Analysis;
 internal sealed record AcidBase(AcidBaseSystem? System, Reckoned? Ph, Reckoned? FreeCalcium)
 {
     private const double LeastWaterPercent = 5;
+    private const double LeastAshPercent = 1;
+    private const double MostAgent = 0.02;
 
     public static AcidBase Of(MixLine[] lines)
     {
@@ -26,12 +28,12 @@ internal sealed record AcidBase(AcidBaseSystem? System, Reckoned? Ph, Reckoned? 
             }
 
             double water = line.Ingredient.WaterPercent ?? 0;
-            if (water < LeastWaterPercent && line.Ingredient.WaterPercent is not null)
+            if (IsInert(line, water))
             {
-                continue; // dry and inert: sugar, oil, a hydrocolloid
+                continue;
             }
 
-            if (line.Ph is not { } ph || line.Ingredient.WaterPercent is null)
+            if (line.Ph is not { } ph || water < LeastWaterPercent)
             {
                 without.Add(line.Label);
                 continue;
@@ -65,4 +67,9 @@ internal sealed record AcidBase(AcidBaseSystem? System, Reckoned? Ph, Reckoned? 
             new Reckoned(state.FreeCalciumMmolPerKgWater, "mmol/kg water", casein || estimated ? ReckonedHow.Estimated : ReckonedHow.Computed,
                 casein ? "complexes with the acids; what casein binds is not taken off" : "complexes with the acids", state.Outside, left));
     }
+
+    /// <summary>Sugar, oil, and a hydrocolloid in the dose of a gel; not cocoa, nor a salt whose chemistry is not known.</summary>
+    private static bool IsInert(MixLine line, double water) => line.Ingredient.Profile is not null ? line.Share < MostAgent
+        : line.Ingredient.WaterPercent is not null && water < LeastWaterPercent && line.Ingredient.Category is not ("salt" or "acid")
+            && line.Ingredient.Composition?.Value.AshPercent is null or < LeastAshPercent;
 }

@@ -31,9 +31,24 @@ internal sealed class LiquidModel
         double water = ingredient.WaterPercent!.Value;
         AcidBaseSystem? titrated = ingredient.TitratableAcidity?.Value is { } acidity && PureSubstances.FindAcid(acidity.As) is { } acid
             && ph < AcidBaseSystem.DefaultEndPointPH ? Titrated(ph, acidity.Percent, acid, water) : null;
+        bool isBuffered = titrated is not null;
+        if (titrated is not null && ingredient.TitratableAcidity!.Value is var stated && IsOfOtherBuffers(titrated.AcidAmounts[0], stated.Percent))
+        {
+            Acid standIn = Acids.Phosphoric;
+            titrated = Titrated(ph, stated.Percent * standIn.EquivalentMassGramsPerMol / titrated.AcidAmounts[0].Acid.EquivalentMassGramsPerMol, standIn, water);
+            isBuffered = false;
+        }
+
         var acids = titrated?.AcidAmounts ?? default;
-        return new LiquidModel(AcidBaseSystem.Of(acids, Minerals(ingredient.Composition?.Value), water).WithPH(ph), titrated is not null);
+        return new LiquidModel(AcidBaseSystem.Of(acids, Minerals(ingredient.Composition?.Value), water).WithPH(ph), isBuffered);
     }
+
+    /// <summary>
+    /// True if under a tenth of the acid would be titrated: at the pH of milk or carrot the acid that the acidity is counted as is spent, and what takes
+    /// up the alkali is protein and phosphate. Phosphate, which buffers there, then stands for them; it is an estimate.
+    /// </summary>
+    private static bool IsOfOtherBuffers(AcidAmount acid, double acidityPercent)
+        => acid.MolPerKg * acid.Acid.EquivalentMassGramsPerMol * acid.Acid.TitratedProtons > 10 * (acidityPercent * 10);
 
     private static AcidBaseSystem? Titrated(double ph, double acidityPercent, Acid acid, double water)
     {

@@ -86,7 +86,7 @@ public sealed class MixContents
                 worst = brix.How > worst ? brix.How : worst;
             }
 
-            return new Reckoned(sum, "°Brix", measured && _lines.Length == 1 ? worst : worst == ReckonedHow.Measured ? ReckonedHow.Computed : worst,
+            return new Reckoned(sum, "°Brix", measured && _lines.Length == 1 && without.Count == 0 ? worst : worst == ReckonedHow.Measured ? ReckonedHow.Computed : worst,
                 "soluble solids add by weight", null, ValueList<string>.From(without));
         }
     }
@@ -98,7 +98,7 @@ public sealed class MixContents
         {
             Reckoned ethanol = Ethanol;
             Reckoned density = DensityAt(Temperature.FromDegreesCelsius(20));
-            return new Reckoned(ethanol.Value * density.Value / EthanolWater.EthanolDensityKilogramsPerCubicMetre, "% vol", density.How,
+            return new Reckoned(ethanol.Value * density.Value / EthanolWater.EthanolDensityKilogramsPerCubicMetre, "% vol", ethanol.How > density.How ? ethanol.How : density.How,
                 "ethanol by weight × density / 789.24 kg/m³, OIML R 22", density.Outside, Together(ethanol.Without, density.Without));
         }
     }
@@ -124,8 +124,8 @@ public sealed class MixContents
     /// <summary>The acids, ions and water of the mix, for questions such as how much of an acid brings it to a pH; null if the pH is not known.</summary>
     public AcidBaseSystem? AcidBaseSystem => _acidBase.Value.System;
 
-    /// <summary>Water activity at 25 °C by the Ross equation over sugars, glycerol and salt.</summary>
-    public Reckoned WaterActivity => Analysis.WaterActivityEstimate.Of(_lines, Water, Ethanol);
+    /// <summary>Water activity at 25 °C by the Ross equation over sugars, glycerol, sorbitol and salt; NaN without water.</summary>
+    public Reckoned WaterActivity => Analysis.WaterActivityEstimate.Of(_lines, Water, Ethanol, Together(Water.Without, Together(Sugars.Without, Sodium.MilligramsPerKg.Without)));
 
     /// <summary>The highest tannin level of any line that makes up 1 % of the mix or more; <see cref="TanninLevel.None"/> if none is known.</summary>
     public TanninLevel Tannin => _lines.Where(l => l.Share >= 0.01).Select(l => l.Ingredient.Tannin?.Value ?? TanninLevel.None).DefaultIfEmpty(TanninLevel.None).Max();
@@ -164,7 +164,7 @@ public sealed class MixContents
             outside ??= density.Outside;
         }
 
-        return new Reckoned(volume > 0 ? counted / volume : double.NaN, "kg/m³", stated ? ReckonedHow.Computed : ReckonedHow.Estimated,
+        return new Reckoned(volume > 0 ? counted / volume : double.NaN, "kg/m³", celsius == 20 && _lines is [{ IsDensityMeasured: true }] ? ReckonedHow.Measured : stated ? ReckonedHow.Computed : ReckonedHow.Estimated,
             "volumes add; composition by Choi and Okos", outside, ValueList<string>.From(without));
     }
 
@@ -174,8 +174,11 @@ public sealed class MixContents
     /// <exception cref="ArgumentOutOfRangeException">Under absolute zero or over 1000 °C.</exception>
     public Reckoned ConductivityAt(Temperature temperature)
     {
-        Computed<ThermalConductivity> conductivity = FoodProperties.ConductivityOf(Food(), temperature);
-        return OfFood(conductivity.Value.WattsPerMeterKelvin, "W/(m·K)", conductivity.Outside);
+        return OfFood(temperature, "W/(m·K)", food =>
+        {
+            Computed<ThermalConductivity> conductivity = FoodProperties.ConductivityOf(food, temperature);
+            return (conductivity.Value.WattsPerMeterKelvin, conductivity.Outside);
+        });
     }
 
     /// <summary>Specific heat from the composition by Choi and Okos. Unit: kJ/(kg·K).</summary>
@@ -184,15 +187,50 @@ public sealed class MixContents
     /// <exception cref="ArgumentOutOfRangeException">Under absolute zero or over 1000 °C.</exception>
     public Reckoned SpecificHeatAt(Temperature temperature)
     {
-        Computed<SpecificEntropy> heat = FoodProperties.SpecificHeatOf(Food(), temperature);
-        return OfFood(heat.Value.KilojoulesPerKilogramKelvin, "kJ/(kg·K)", heat.Outside);
+        return OfFood(temperature, "kJ/(kg·K)", food =>
+        {
+            Computed<SpecificEntropy> heat = FoodProperties.SpecificHeatOf(food, temperature);
+            return (heat.Value.KilojoulesPerKilogramKelvin, heat.Outside);
+        });
     }
 
-    private FoodShares Food()
-        => new(Water.Value, Protein.Value, Fat.Value, Math.Min(100, Sugars.Value + OtherCarbohydrate.Value + OrganicAcids.Value), Fibre.Value, Ash.Value);
+    private Reckoned OfFood(Temperature temperature, string unit, Func<FoodShares, (double Value, OutsideRange? Outside)> relation)
+    {
+        Guard.Celsius(temperature);
+        (FoodShares? shares, ValueList<string> without) = Food();
+        if (shares is not { } food)
+        {
+            return new Reckoned(double.NaN, unit, ReckonedHow.Estimated, "nothing is known of the composition", null, without);
+        }
 
-    private Reckoned OfFood(double value, string unit, OutsideRange? outside) => new(value, unit, ReckonedHow.Estimated, "Choi and Okos",
-        outside ?? OutsideRange.Check("ethanol", Ethanol.Value, "% by weight", 0, 1), Water.Without);
+        (double value, OutsideRange? outside) = relation(food);
+        return new Reckoned(value, unit, ReckonedHow.Estimated, "Choi and Okos", outside ?? OutsideRange.Check("ethanol", Ethanol.Value, "% by weight", 0, 1), without);
+    }
+
+    private (FoodShares? Food, ValueList<string> Without) Food()
+    {
+        double water = 0, protein = 0, fat = 0, carbohydrate = 0, fibre = 0, ash = 0;
+        var without = new List<string>();
+        foreach (MixLine line in _lines)
+        {
+            if (line.Shares() is not { } food)
+            {
+                without.Add(line.Label);
+                continue;
+            }
+
+            water += line.Share * food.WaterPercent;
+            protein += line.Share * food.ProteinPercent;
+            fat += line.Share * food.FatPercent;
+            carbohydrate += line.Share * food.CarbohydratePercent;
+            fibre += line.Share * food.FibrePercent;
+            ash += line.Share * food.AshPercent;
+        }
+
+        // The shares of the lines may add up to a last digit over 1.
+        static double Cap(double percent) => Math.Min(100, percent);
+        return (without.Count == _lines.Length ? null : new FoodShares(Cap(water), Cap(protein), Cap(fat), Cap(carbohydrate), Cap(fibre), Cap(ash)), ValueList<string>.From(without));
+    }
 
     private static ValueList<string> Together(ValueList<string> first, ValueList<string> second) => ValueList<string>.From(first.Concat(second).Distinct(StringComparer.Ordinal));
 

@@ -8,6 +8,8 @@ namespace Hydrocolloid.Formulation.Analysis;
 /// <summary>A line with its share of the mix that is analysed.</summary>
 internal sealed class MixLine(FormulaLine line, double share)
 {
+    private const double LeastKnownPercent = 95;
+
     public FormulaLine Line { get; } = line;
 
     /// <summary>Its part of the mix by weight, 0 to 1.</summary>
@@ -53,6 +55,8 @@ internal sealed class MixLine(FormulaLine line, double share)
     public (double Value, bool IsMeasured)? Ph => Line.Details.Measured?.Ph is { } measured ? (measured, true)
         : Ingredient.Ph is { } figure ? (figure.Value, figure.Citation.Quality == CitationQuality.Measured) : null;
 
+    public bool IsDensityMeasured => Line.Details.Measured?.DensityKgPerM3 is not null || Ingredient.DensityKgPerM3?.Citation.Quality == CitationQuality.Measured;
+
     /// <summary>A part of the composition, per 100 g; null if it is not known.</summary>
     public double? Part(Func<Composition, double?> part)
         => Ingredient.Composition is { } composition ? part(composition.Value) ?? (IsPure ? 0 : null)
@@ -69,8 +73,7 @@ internal sealed class MixLine(FormulaLine line, double share)
             return (stated * factor, true, outside);
         }
 
-        // A hydrocolloid powder dissolves as carbohydrate.
-        FoodShares? shares = IsPlainHydrocolloid ? new FoodShares(0, carbohydratePercent: 100) : Shares();
+        FoodShares? shares = Shares();
         if (shares is not { } food)
         {
             return null;
@@ -82,9 +85,15 @@ internal sealed class MixLine(FormulaLine line, double share)
             OutsideRange.Check("ethanol without a stated density", ethanol, "% by weight", 0, 1));
     }
 
-    private FoodShares? Shares()
+    /// <summary>What the component equations see; null if the composition leaves more than 5 % open.</summary>
+    public FoodShares? Shares()
     {
-        if (Ingredient.Composition?.Value is not { } c)
+        if (IsPlainHydrocolloid)
+        {
+            return new FoodShares(0, carbohydratePercent: 100); // the powder dissolves as carbohydrate
+        }
+
+        if (Ingredient.Composition?.Value is not { } c || (c.KnownSumPercent < LeastKnownPercent && !IsPure))
         {
             return null;
         }

@@ -7,10 +7,13 @@ internal static class WaterActivityEstimate
 {
     private const double SaltPerSodium = 58.44 / 22.990;
 
-    public static Reckoned Of(MixLine[] lines, Reckoned water, Reckoned ethanol)
+    // A trace of water in dry sugar: far beyond the range of the relation, which it says.
+    private const double MostGramsPer100GWater = 100_000;
+
+    public static Reckoned Of(MixLine[] lines, Reckoned water, Reckoned ethanol, ValueList<string> without)
     {
         // Sugars of table sugar are sucrose; those of fruit, honey and syrups are taken as glucose and fructose, which share a constant.
-        double sucrose = 0, hexose = 0, glycerol = 0, sodium = 0;
+        double sucrose = 0, hexose = 0, glycerol = 0, sorbitol = 0, sodium = 0;
         foreach (MixLine line in lines)
         {
             double sugars = line.Share * (line.Part(c => c.SugarsPercent) ?? 0);
@@ -23,6 +26,10 @@ internal static class WaterActivityEstimate
             {
                 glycerol += line.Share * 100;
             }
+            else if (id == "sorbitol")
+            {
+                sorbitol += line.Share * 100;
+            }
             else
             {
                 hexose += sugars;
@@ -33,18 +40,19 @@ internal static class WaterActivityEstimate
 
         if (!(water.Value > 0))
         {
-            return new Reckoned(double.NaN, "water activity", ReckonedHow.Estimated, "no water", null, water.Without);
+            return new Reckoned(double.NaN, "water activity", ReckonedHow.Estimated, "no water", null, without);
         }
 
-        double Per100GWater(double percent) => percent / water.Value * 100;
+        double Per100GWater(double percent) => Math.Min(MostGramsPer100GWater, percent / water.Value * 100);
         Computed<double> activity = Chemistry.WaterActivity.Ross(
         [
             new SoluteAmount(Solute.Sucrose, Per100GWater(sucrose)),
             new SoluteAmount(Solute.Glucose, Per100GWater(hexose)),
             new SoluteAmount(Solute.Glycerol, Per100GWater(glycerol)),
+            new SoluteAmount(Solute.Sorbitol, Per100GWater(sorbitol)),
             new SoluteAmount(Solute.SodiumChloride, Per100GWater(sodium * SaltPerSodium)),
         ]);
-        return new Reckoned(activity.Value, "water activity", ReckonedHow.Estimated, "Ross equation over sugars, glycerol and salt, 25 °C",
-            activity.Outside ?? OutsideRange.Check("ethanol", ethanol.Value, "% by weight", 0, 1), water.Without);
+        return new Reckoned(activity.Value, "water activity", ReckonedHow.Estimated, "Ross equation over sugars, glycerol, sorbitol and salt, 25 °C",
+            activity.Outside ?? OutsideRange.Check("ethanol", ethanol.Value, "% by weight", 0, 1), without);
     }
 }
