@@ -16,14 +16,14 @@ internal sealed record AcidBase(AcidBaseSystem? System, Reckoned? Ph, Reckoned? 
     public static AcidBase Of(MixLine[] lines)
     {
         var liquids = new List<MixPart>();
-        var reagents = new List<(Reagent Reagent, double Share)>();
+        var reagents = new List<(Reagent Reagent, MixLine Line)>();
         var without = new List<string>();
         bool estimated = false, measured = true;
         foreach (MixLine line in lines)
         {
             if (PureSubstances.Find(line.Ingredient) is { } reagent)
             {
-                reagents.Add((reagent, line.Share));
+                reagents.Add((reagent, line));
                 continue;
             }
 
@@ -50,11 +50,19 @@ internal sealed record AcidBase(AcidBaseSystem? System, Reckoned? Ph, Reckoned? 
             return new AcidBase(null, null, null);
         }
 
-        double mass = liquids.Sum(l => l.PartByMass);
+        double liquidMass = liquids.Sum(l => l.PartByMass);
+        double mass = liquidMass;
         AcidBaseSystem mix = liquids.Count == 1 ? liquids[0].Liquid : Chemistry.AcidBaseSystem.Mix(liquids);
-        foreach ((Reagent reagent, double share) in reagents)
+        foreach ((Reagent reagent, MixLine line) in reagents)
         {
-            mix = mix.Add(reagent, share / mass * 1000);
+            if (line.Share > liquidMass)
+            {
+                without.Add(line.Label); // a wet salt is no solution
+                continue;
+            }
+
+            mix = mix.Add(reagent, line.Share / mass * 1000); // per kg of what is there already
+            mass += line.Share;
         }
 
         AcidBaseState state = mix.Solve();
