@@ -19,6 +19,7 @@ internal sealed record AcidBase(AcidBaseSystem? System, Reckoned? Ph, Reckoned? 
         var reagents = new List<(Reagent Reagent, MixLine Line)>();
         var without = new List<string>();
         bool estimated = false, measured = true;
+        double waterMass = 0;
         foreach (MixLine line in lines)
         {
             if (PureSubstances.Find(line.Ingredient) is { } reagent)
@@ -41,6 +42,7 @@ internal sealed record AcidBase(AcidBaseSystem? System, Reckoned? Ph, Reckoned? 
 
             LiquidModel liquid = LiquidModel.Of(line.Ingredient, line.Line.Details.Measured?.Ph);
             liquids.Add(new MixPart(liquid.System, line.Share));
+            waterMass += line.Share * water / 100;
             estimated |= !liquid.IsBuffered && line.Share >= 0.01;
             measured &= ph.IsMeasured;
         }
@@ -50,12 +52,11 @@ internal sealed record AcidBase(AcidBaseSystem? System, Reckoned? Ph, Reckoned? 
             return new AcidBase(null, null, null);
         }
 
-        double liquidMass = liquids.Sum(l => l.PartByMass);
-        double mass = liquidMass;
+        double mass = liquids.Sum(l => l.PartByMass);
         AcidBaseSystem mix = liquids.Count == 1 ? liquids[0].Liquid : Chemistry.AcidBaseSystem.Mix(liquids);
         foreach ((Reagent reagent, MixLine line) in reagents)
         {
-            if (line.Share > liquidMass)
+            if (line.Share > waterMass)
             {
                 without.Add(line.Label); // a wet salt is no solution
                 continue;
