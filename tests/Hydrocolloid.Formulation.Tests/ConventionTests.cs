@@ -98,7 +98,7 @@ public partial class ConventionTests
         }
     }
 
-    [GeneratedRegex(@"%|°|\bmol/kg\b|\bmmol/L\b|\bg/L\b|\bpH\b|\bin g\b|\bg per 100 g\b|\bmg per 100 g\b|kg/m³|g/cm²|\bper unit of base\b|percentage|\bUnit\b|\bunit\b|\bmL\b|\bmm\b|\bm\b|W/|J/|\bh\b|\bmin\b|(?<!['’])\bs\b")]
+    [GeneratedRegex(@"%|°|\bm?mol/kg\b|\bmg/kg\b|\bmmol/L\b|\bg/L\b|\bpH\b|\bin g\b|\bg per 100 g\b|\bmg per 100 g\b|kg/m³|g/cm²|\bper unit of base\b|percentage|\bUnit\b|\bunit\b|\bmL\b|\bmm\b|\bm\b|W/|J/|\bh\b|\bmin\b|(?<!['’])\bs\b")]
     private static partial Regex UnitWords();
 
     private static IEnumerable<string> PublicIds()

@@ -164,7 +164,7 @@ public sealed class MixContents
             outside ??= density.Outside;
         }
 
-        return new Reckoned(volume > 0 ? counted / volume : double.NaN, "kg/m³", celsius == 20 && _lines is [{ IsDensityMeasured: true }] ? ReckonedHow.Measured : stated ? ReckonedHow.Computed : ReckonedHow.Estimated,
+        return new Reckoned(volume > 0 ? counted / volume : double.NaN, "kg/m³", HowOfDensity(celsius, stated),
             "volumes add; composition by Choi and Okos", outside, ValueList<string>.From(without));
     }
 
@@ -231,6 +231,9 @@ public sealed class MixContents
         static double Cap(double percent) => Math.Min(100, percent);
         return (without.Count == _lines.Length ? null : new FoodShares(Cap(water), Cap(protein), Cap(fat), Cap(carbohydrate), Cap(fibre), Cap(ash)), ValueList<string>.From(without));
     }
+
+    private ReckonedHow HowOfDensity(double celsius, bool isStated)
+        => celsius == 20 && _lines.Length == 1 && _lines[0].IsDensityMeasured ? ReckonedHow.Measured : isStated ? ReckonedHow.Computed : ReckonedHow.Estimated;
 
     private static ValueList<string> Together(ValueList<string> first, ValueList<string> second) => ValueList<string>.From(first.Concat(second).Distinct(StringComparer.Ordinal));
 
