@@ -9,7 +9,16 @@ public class ReagentTests
 
     private static readonly Dictionary<string, double> s_weights = new(StringComparer.Ordinal)
     {
-        ["H"] = 1.008, ["C"] = 12.011, ["O"] = 15.999, ["Na"] = 22.990, ["Mg"] = 24.305, ["P"] = 30.974, ["S"] = 32.06, ["Cl"] = 35.45, ["K"] = 39.098, ["Ca"] = 40.078,
+        ["H"] = 1.008,
+        ["C"] = 12.011,
+        ["O"] = 15.999,
+        ["Na"] = 22.990,
+        ["Mg"] = 24.305,
+        ["P"] = 30.974,
+        ["S"] = 32.06,
+        ["Cl"] = 35.45,
+        ["K"] = 39.098,
+        ["Ca"] = 40.078,
     };
 
     [Fact]
