@@ -1,6 +1,6 @@
-using Hydrocolloid.Formulation.Internal;
-using System.Text.Json;
 using System.Text.Json.Serialization;
+using System.Text.Json;
+using Hydrocolloid.Formulation.Internal;
 
 namespace Hydrocolloid.Formulation.Serialization;
 
