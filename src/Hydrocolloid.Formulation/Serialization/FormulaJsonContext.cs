@@ -1,5 +1,5 @@
-using System.Text.Json.Serialization;
 using System.Text.Json;
+using System.Text.Json.Serialization;
 using Hydrocolloid.Formulation.Internal;
 
 namespace Hydrocolloid.Formulation.Serialization;
