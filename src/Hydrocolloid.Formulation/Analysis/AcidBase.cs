@@ -69,12 +69,14 @@ internal sealed record AcidBase(AcidBaseSystem? System, Reckoned? Ph, Reckoned? 
         AcidBaseState state = mix.Solve();
         ValueList<string> left = ValueList<string>.From(without);
         ReckonedHow how = measured && liquids.Count == 1 && reagents.Count == 0 ? ReckonedHow.Measured : estimated ? ReckonedHow.Estimated : ReckonedHow.Computed;
-        bool casein = lines.Any(l => l.Ingredient.MilkProtein?.Value.Casein == true);
+        int caseinLines = lines.Count(l => l.Ingredient.MilkProtein?.Value.Casein == true);
+        bool casein = caseinLines > 0;
         return new AcidBase(
             mix,
             new Reckoned(state.PH, "pH", how, "charge balance with activity correction, 25 °C", state.Outside, left),
             new Reckoned(state.FreeCalciumMmolPerKgWater, "mmol/kg water", casein || estimated ? ReckonedHow.Estimated : ReckonedHow.Computed,
-                casein ? "complexes with the acids; what casein binds is not taken off" : "complexes with the acids", state.Outside, left));
+                casein ? "complexes with the acids; what casein binds is not taken off" : "complexes with the acids",
+                OutsideRange.Check("lines with casein", caseinLines, "", 0, 0) ?? state.Outside, left));
     }
 
     /// <summary>Sugar, oil, and a hydrocolloid in the dose of a gel; not cocoa, nor a salt whose chemistry is not known.</summary>

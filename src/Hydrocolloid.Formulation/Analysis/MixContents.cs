@@ -12,7 +12,8 @@ namespace Hydrocolloid.Formulation;
 /// </summary>
 public sealed class MixContents
 {
-    internal const double GramsPerMolCalcium = 40.078;
+    // Standard atomic weights, IUPAC, recalled.
+    internal const double GramsPerMolCalcium = CalciumNeed.CalciumGramsPerMol;
     internal const double GramsPerMolPotassium = 39.098;
     internal const double GramsPerMolSodium = 22.990;
     internal const double GramsPerMolMagnesium = 24.305;

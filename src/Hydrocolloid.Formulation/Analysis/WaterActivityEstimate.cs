@@ -5,7 +5,8 @@ namespace Hydrocolloid.Formulation.Analysis;
 /// <summary>Water activity of a mix by the Ross equation, from the solutes that lower it.</summary>
 internal static class WaterActivityEstimate
 {
-    private const double SaltPerSodium = 58.44 / 22.990;
+    // All sodium is counted as salt.
+    private static readonly double SaltPerSodium = Reagents.SodiumChloride.MolarMassGramsPerMol / MixContents.GramsPerMolSodium;
 
     // A trace of water in dry sugar: far beyond the range of the relation, which it says.
     private const double MostGramsPer100GWater = 100_000;

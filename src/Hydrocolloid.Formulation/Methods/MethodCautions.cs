@@ -5,6 +5,7 @@ namespace Hydrocolloid.Formulation.Methods;
 /// <summary>The usual cautions of a formula's work. They defer to the local food code and to licensed people.</summary>
 internal static class MethodCautions
 {
+    // Common practice, no source: from here on a splash is treated as a scald.
     private const double ScaldsAboveCelsius = 60;
 
     public static ValueList<Caution> For(Formula formula, double hottestCelsius)
