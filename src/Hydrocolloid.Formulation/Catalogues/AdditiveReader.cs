@@ -15,8 +15,9 @@ internal sealed class AdditiveReader(FigureReader figures)
         Cited<string>? jecfa = null, efsa = null, eu = null, us = null;
         foreach (JsonProperty member in json.EnumerateObject())
         {
-            string at = pointer + "/" + member.Name;
-            switch (member.Name)
+            string word = WordMemo.Name(member);
+            string at = FigureReader.Under(pointer, word);
+            switch (word)
             {
                 case "id": id = member.Value.GetString(); break;
                 case "name": name = member.Value.GetString(); break;
@@ -47,7 +48,8 @@ internal sealed class AdditiveReader(FigureReader figures)
         var parts = new FigureReader.Parts();
         foreach (JsonProperty member in json.EnumerateObject())
         {
-            if (!parts.Take(member))
+            string word = WordMemo.Name(member);
+            if (!parts.Take(word, member.Value))
             {
                 throw FigureReader.Unknown(pointer, member);
             }
@@ -62,11 +64,12 @@ internal sealed class AdditiveReader(FigureReader figures)
         var parts = new FigureReader.Parts();
         foreach (JsonProperty member in json.EnumerateObject())
         {
-            if (member.NameEquals("are"))
+            string word = WordMemo.Name(member);
+            if (word == "are")
             {
-                classes = Strings(member.Value, pointer + "/are");
+                classes = Strings(member.Value, FigureReader.Under(pointer, "are"));
             }
-            else if (!parts.Take(member))
+            else if (!parts.Take(word, member.Value))
             {
                 throw FigureReader.Unknown(pointer, member);
             }

@@ -3,8 +3,8 @@ using System.Text.Json;
 namespace Hydrocolloid.Formulation.Catalogues;
 
 /// <summary>
-/// The built-in documents, one an ingredient. The names of the documents are the index; a document is parsed when its ingredient
-/// is first asked for, and its facts are read when one of them is first asked for. The code up to the first ingredient is written to
+/// The built-in documents, one an ingredient. The names of the documents are the index; a document is read when a fact of
+/// its ingredient is first asked for. The code up to the first ingredient is written to
 /// need few methods and no generic instantiations of its own, because a program pays for their compilation when it starts.
 /// </summary>
 internal static class BuiltInCatalogue
@@ -23,21 +23,41 @@ internal static class BuiltInCatalogue
 
     public static Ingredient Get(string id) => Index.Catalogue.Get(id);
 
-    public static Ingredient Open(string id, string document)
+    public static Ingredient Open(string id, string document) => new(id, new Lazy<IngredientFacts>(() => Read(id, document)));
+
+    private static IngredientFacts Read(string id, string document)
     {
-        JsonElement json = ListOf(document, "ingredients")[0];
-        string? name = json.GetProperty("name"u8).GetString();
-        return json.GetProperty("id"u8).ValueEquals(id) && !string.IsNullOrWhiteSpace(name)
-            ? new Ingredient(id, name!, new Lazy<IngredientFacts>(() => Reading.Ingredients.Read(json, document)))
-            : throw FigureReader.Broken(document, "needs the id that its file is named for, and a name");
+        using JsonDocument json = Parse(document);
+        JsonElement ingredient = ListOf(json, document, "ingredients")[0];
+        if (!ingredient.GetProperty("id"u8).ValueEquals(id))
+        {
+            throw FigureReader.Broken(document, "needs the id that its file is named for");
+        }
+
+        try
+        {
+            // The text of every place would cost a third of the reading, so places are kept only once something is wrong.
+            return Reading.Ingredients.Read(ingredient, "");
+        }
+        catch (CatalogueDocumentException)
+        {
+            return Reading.Ingredients.Read(ingredient, document);
+        }
     }
 
-    // Members are not checked for repetition here: the tests do it for the built-in documents.
-    private static JsonElement ListOf(string document, string list)
+    private static JsonDocument Parse(string document)
     {
         using Stream stream = typeof(BuiltInCatalogue).Assembly.GetManifestResourceStream(document)!;
+        return JsonDocument.Parse(stream);
+    }
+
+    private static JsonElement ListOf(string document, string list) => ListOf(Parse(document), document, list);
+
+    // Members are not checked for repetition here: the tests do it for the built-in documents.
+    private static JsonElement ListOf(JsonDocument json, string document, string list)
+    {
         JsonElement items = default;
-        foreach (JsonProperty member in JsonDocument.Parse(stream).RootElement.EnumerateObject())
+        foreach (JsonProperty member in json.RootElement.EnumerateObject())
         {
             if (member.NameEquals(list))
             {

@@ -8,7 +8,7 @@ namespace Hydrocolloid.Formulation.Catalogues;
 internal sealed class FigureReader(SourceList sources)
 {
     /// <summary>Collects what every figure may say, whatever its value is, and refuses members that nothing takes.</summary>
-    public sealed class Parts
+    public struct Parts
     {
         public double? Min;
         public double? Max;
@@ -21,20 +21,20 @@ internal sealed class FigureReader(SourceList sources)
         public JsonElement DerivedFrom;
         public JsonElement Others;
 
-        public bool Take(JsonProperty member)
+        public bool Take(string word, JsonElement value)
         {
-            switch (member.Name)
+            switch (word)
             {
-                case "min": Min = member.Value.GetDouble(); break;
-                case "max": Max = member.Value.GetDouble(); break;
-                case "value" when member.Value.ValueKind == JsonValueKind.Number: Value = member.Value.GetDouble(); break;
-                case "text": Text = member.Value.GetString(); break;
-                case "note": Note = member.Value.GetString(); break;
-                case "source": SourceId = member.Value.GetString(); break;
-                case "at": At = member.Value.GetString(); break;
-                case "seen": Seen = member.Value.GetString(); break;
-                case "derivedFrom": DerivedFrom = member.Value; break;
-                case "others": Others = member.Value; break;
+                case "min": Min = value.GetDouble(); break;
+                case "max": Max = value.GetDouble(); break;
+                case "value" when value.ValueKind == JsonValueKind.Number: Value = value.GetDouble(); break;
+                case "text": Text = value.GetString(); break;
+                case "note": Note = value.GetString(); break;
+                case "source": SourceId = WordMemo.Text(value); break;
+                case "at": At = WordMemo.Text(value); break;
+                case "seen": Seen = WordMemo.Text(value); break;
+                case "derivedFrom": DerivedFrom = value; break;
+                case "others": Others = value; break;
                 default: return false;
             }
 
@@ -44,7 +44,7 @@ internal sealed class FigureReader(SourceList sources)
 
     public Cited<NumberRange> Range(JsonElement json, string pointer) => Range(PartsOf(json, pointer), pointer);
 
-    public Cited<NumberRange> Range(Parts parts, string pointer)
+    public Cited<NumberRange> Range(in Parts parts, string pointer)
         => new(NotNegative(RangeOf(parts, pointer), pointer), CitationOf(parts, pointer), parts.Note, RestsOn(parts, pointer), OthersOf(parts, pointer, Range));
 
     public Cited<TemperatureRange> Celsius(JsonElement json, string pointer)
@@ -80,22 +80,22 @@ internal sealed class FigureReader(SourceList sources)
 
     public Cited<string> Fact(JsonElement json, string pointer) => Fact(PartsOf(json, pointer), pointer);
 
-    public Cited<string> Fact(Parts parts, string pointer)
+    public Cited<string> Fact(in Parts parts, string pointer)
     {
         string text = parts.Text ?? throw Broken(pointer, "needs a text");
         return new(text, CitationOf(parts, pointer), parts.Note, RestsOn(parts, pointer), OthersOf(parts, pointer, Fact));
     }
 
     /// <summary>A value that is neither figure nor text, with what its members say of its source.</summary>
-    public Cited<T> Cite<T>(T value, Parts parts, string pointer)
+    public Cited<T> Cite<T>(T value, in Parts parts, string pointer)
         where T : notnull
         => new(value, CitationOf(parts, pointer), parts.Note, RestsOn(parts, pointer));
 
     public ValueList<Cited<string>> Facts(JsonElement json, string pointer) => List(json, pointer, Fact);
 
-    public Citation CitationOf(Parts parts, string pointer)
+    public Citation CitationOf(in Parts parts, string pointer)
     {
-        Source source = sources.Get(parts.SourceId ?? throw Broken(pointer, "has no source"), pointer);
+        string source = parts.SourceId ?? throw Broken(pointer, "has no source");
         CitationBasis basis = parts.Seen switch
         {
             "read" or "practice" => CitationBasis.Read,
@@ -103,7 +103,7 @@ internal sealed class FigureReader(SourceList sources)
             "estimated" => CitationBasis.Estimated,
             _ => throw Broken(pointer, $"seen is '{parts.Seen}', not read, recalled, estimated or practice"),
         };
-        return new Citation(source, parts.At, basis);
+        return sources.Cite(source, parts.At, basis, pointer);
     }
 
     public static ValueList<T> List<T>(JsonElement json, string pointer, Func<JsonElement, string, T> read)
@@ -112,12 +112,15 @@ internal sealed class FigureReader(SourceList sources)
         int i = 0;
         foreach (JsonElement item in json.EnumerateArray())
         {
-            items[i] = read(item, pointer + "/" + i.ToString(CultureInfo.InvariantCulture));
+            items[i] = read(item, pointer.Length == 0 ? "" : pointer + "/" + i.ToString(CultureInfo.InvariantCulture));
             i++;
         }
 
         return ValueList<T>.Own(items);
     }
+
+    /// <summary>The pointer of a member; nothing if places are not kept (see <see cref="BuiltInCatalogue"/>).</summary>
+    public static string Under(string pointer, string member) => pointer.Length == 0 ? "" : pointer + "/" + member;
 
     public static CatalogueDocumentException Broken(string pointer, string message) => new(pointer, message);
 
@@ -126,11 +129,11 @@ internal sealed class FigureReader(SourceList sources)
     private static NumberRange NotNegative(NumberRange range, string pointer)
         => range.Min < 0 || range.Max < 0 ? throw Broken(pointer, "must not be negative") : range;
 
-    private static NumberRange RangeOf(Parts parts, string pointer)
+    private static NumberRange RangeOf(in Parts parts, string pointer)
         => parts is { Min: null, Max: null, Value: null } ? throw Broken(pointer, "needs min, max or value")
             : parts is { Min: null, Max: null } ? NumberRange.Single(parts.Value!.Value) : new NumberRange(parts.Min, parts.Max);
 
-    private static DurationRange InSeconds(Parts parts, double secondsPerUnit, string pointer)
+    private static DurationRange InSeconds(in Parts parts, double secondsPerUnit, string pointer)
     {
         NumberRange range = RangeOf(parts, pointer);
         return new DurationRange(new NumberRange(range.Min * secondsPerUnit, range.Max * secondsPerUnit));
@@ -141,7 +144,8 @@ internal sealed class FigureReader(SourceList sources)
         var parts = new Parts();
         foreach (JsonProperty member in json.EnumerateObject())
         {
-            if (!parts.Take(member))
+            string word = WordMemo.Name(member);
+            if (!parts.Take(word, member.Value))
             {
                 throw Unknown(pointer, member);
             }
@@ -150,11 +154,11 @@ internal sealed class FigureReader(SourceList sources)
         return parts;
     }
 
-    private ValueList<Source> RestsOn(Parts parts, string pointer)
+    private ValueList<Source> RestsOn(in Parts parts, string pointer)
         => parts.DerivedFrom.ValueKind == JsonValueKind.Undefined ? default
-            : List(parts.DerivedFrom, pointer + "/derivedFrom", (id, at) => sources.Get(id.GetString()!, at));
+            : List(parts.DerivedFrom, Under(pointer, "derivedFrom"), (id, at) => sources.Get(id.GetString()!, at));
 
-    private static ValueList<TFigure> OthersOf<TFigure>(Parts parts, string pointer, Func<JsonElement, string, TFigure> read)
+    private static ValueList<TFigure> OthersOf<TFigure>(in Parts parts, string pointer, Func<JsonElement, string, TFigure> read)
         where TFigure : class
-        => parts.Others.ValueKind == JsonValueKind.Undefined ? default : List(parts.Others, pointer + "/others", read);
+        => parts.Others.ValueKind == JsonValueKind.Undefined ? default : List(parts.Others, Under(pointer, "others"), read);
 }

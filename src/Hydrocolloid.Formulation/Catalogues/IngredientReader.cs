@@ -10,7 +10,7 @@ internal sealed class IngredientReader(FigureReader figures)
 
     public IngredientFacts Read(JsonElement json, string pointer)
     {
-        string? category = null, provenance = null;
+        string? name = null, category = null, provenance = null;
         ValueList<string> synonyms = default;
         AdditiveNumbers? additive = null;
         Origin? origin = null;
@@ -28,10 +28,12 @@ internal sealed class IngredientReader(FigureReader figures)
         Cited<TitratableAcidity>? acidity = null;
         foreach (JsonProperty member in json.EnumerateObject())
         {
-            string at = pointer + "/" + member.Name;
-            switch (member.Name)
+            string word = WordMemo.Name(member);
+            string at = FigureReader.Under(pointer, word);
+            switch (word)
             {
-                case "id" or "name": break; // read with the catalogue's index
+                case "id": break; // checked by whoever keeps the index
+                case "name": name = member.Value.GetString(); break;
                 case "synonyms": synonyms = Strings(member.Value, at); break;
                 case "category": category = member.Value.GetString(); break;
                 case "provenance": provenance = member.Value.GetString(); break;
@@ -54,7 +56,7 @@ internal sealed class IngredientReader(FigureReader figures)
         }
 
         return new IngredientFacts(
-            synonyms, category, provenance, additive, origin, diet, dietCitation, allergens, composition,
+            string.IsNullOrWhiteSpace(name) ? throw FigureReader.Broken(pointer, "needs a name") : name, synonyms, category, provenance, additive, origin, diet, dietCitation, allergens, composition,
             ph, phRange, brix, density, cautions, profile, tannin, protease, milkProtein, acidity);
     }
 
@@ -66,12 +68,13 @@ internal sealed class IngredientReader(FigureReader figures)
         var parts = new FigureReader.Parts();
         foreach (JsonProperty member in json.EnumerateObject())
         {
-            switch (member.Name)
+            string word = WordMemo.Name(member);
+            switch (word)
             {
-                case "e": e = Strings(member.Value, pointer + "/e"); break;
-                case "ins": ins = Strings(member.Value, pointer + "/ins"); break;
+                case "e": e = Strings(member.Value, FigureReader.Under(pointer, "e")); break;
+                case "ins": ins = Strings(member.Value, FigureReader.Under(pointer, "ins")); break;
                 default:
-                    if (!parts.Take(member))
+                    if (!parts.Take(word, member.Value))
                     {
                         throw FigureReader.Unknown(pointer, member);
                     }
@@ -89,7 +92,8 @@ internal sealed class IngredientReader(FigureReader figures)
         var parts = new FigureReader.Parts();
         foreach (JsonProperty member in json.EnumerateObject())
         {
-            if (member.NameEquals("class"))
+            string word = WordMemo.Name(member);
+            if (word == "class")
             {
                 origin = member.Value.GetString() switch
                 {
@@ -102,7 +106,7 @@ internal sealed class IngredientReader(FigureReader figures)
                     _ => throw FigureReader.Broken(pointer, "is of no known class"),
                 };
             }
-            else if (!parts.Take(member))
+            else if (!parts.Take(word, member.Value))
             {
                 throw FigureReader.Unknown(pointer, member);
             }
@@ -119,14 +123,15 @@ internal sealed class IngredientReader(FigureReader figures)
         var parts = new FigureReader.Parts();
         foreach (JsonProperty member in json.EnumerateObject())
         {
-            switch (member.Name)
+            string word = WordMemo.Name(member);
+            switch (word)
             {
                 case "vegan": vegan = member.Value.GetBoolean(); break;
                 case "vegetarian": vegetarian = member.Value.GetBoolean(); break;
                 case "animalSource": animal = member.Value.GetString(); break;
-                case "notes": notes = figures.Facts(member.Value, pointer + "/notes"); break;
+                case "notes": notes = figures.Facts(member.Value, FigureReader.Under(pointer, "notes")); break;
                 default:
-                    if (!parts.Take(member))
+                    if (!parts.Take(word, member.Value))
                     {
                         throw FigureReader.Unknown(pointer, member);
                     }
@@ -144,12 +149,13 @@ internal sealed class IngredientReader(FigureReader figures)
         var parts = new FigureReader.Parts();
         foreach (JsonProperty member in json.EnumerateObject())
         {
-            if (member.NameEquals("contains"))
+            string word = WordMemo.Name(member);
+            if (word == "contains")
             {
-                contains = FigureReader.List(member.Value, pointer + "/contains", (a, at)
+                contains = FigureReader.List(member.Value, FigureReader.Under(pointer, "contains"), (a, at)
                     => Words.TryAllergen(a.GetString(), out Allergen allergen) ? allergen : throw FigureReader.Broken(at, "is not an allergen"));
             }
-            else if (!parts.Take(member))
+            else if (!parts.Take(word, member.Value))
             {
                 throw FigureReader.Unknown(pointer, member);
             }
@@ -165,7 +171,8 @@ internal sealed class IngredientReader(FigureReader figures)
         var parts = new FigureReader.Parts();
         foreach (JsonProperty member in json.EnumerateObject())
         {
-            switch (member.Name)
+            string word = WordMemo.Name(member);
+            switch (word)
             {
                 case "water": water = member.Value.GetDouble(); break;
                 case "sugars": sugars = member.Value.GetDouble(); break;
@@ -181,7 +188,7 @@ internal sealed class IngredientReader(FigureReader figures)
                 case "sodium": sodium = member.Value.GetDouble(); break;
                 case "magnesium": magnesium = member.Value.GetDouble(); break;
                 default:
-                    if (!parts.Take(member))
+                    if (!parts.Take(word, member.Value))
                     {
                         throw FigureReader.Unknown(pointer, member);
                     }
@@ -200,11 +207,12 @@ internal sealed class IngredientReader(FigureReader figures)
         var parts = new FigureReader.Parts();
         foreach (JsonProperty member in json.EnumerateObject())
         {
-            if (member.NameEquals("level"))
+            string word = WordMemo.Name(member);
+            if (word == "level")
             {
                 level = Words.TryTanninLevel(member.Value.GetString(), out TanninLevel known) ? known : throw FigureReader.Broken(pointer, "level must be none, low, moderate or high");
             }
-            else if (!parts.Take(member))
+            else if (!parts.Take(word, member.Value))
             {
                 throw FigureReader.Unknown(pointer, member);
             }
@@ -220,12 +228,13 @@ internal sealed class IngredientReader(FigureReader figures)
         var parts = new FigureReader.Parts();
         foreach (JsonProperty member in json.EnumerateObject())
         {
-            switch (member.Name)
+            string word = WordMemo.Name(member);
+            switch (word)
             {
                 case "enzyme": enzyme = member.Value.GetString(); break;
                 case "active": active = member.Value.GetBoolean(); break;
                 default:
-                    if (!parts.Take(member))
+                    if (!parts.Take(word, member.Value))
                     {
                         throw FigureReader.Unknown(pointer, member);
                     }
@@ -244,12 +253,13 @@ internal sealed class IngredientReader(FigureReader figures)
         var parts = new FigureReader.Parts();
         foreach (JsonProperty member in json.EnumerateObject())
         {
-            switch (member.Name)
+            string word = WordMemo.Name(member);
+            switch (word)
             {
                 case "casein": casein = member.Value.GetBoolean(); break;
                 case "whey": whey = member.Value.GetBoolean(); break;
                 default:
-                    if (!parts.Take(member))
+                    if (!parts.Take(word, member.Value))
                     {
                         throw FigureReader.Unknown(pointer, member);
                     }
@@ -268,11 +278,12 @@ internal sealed class IngredientReader(FigureReader figures)
         var parts = new FigureReader.Parts();
         foreach (JsonProperty member in json.EnumerateObject())
         {
-            if (member.NameEquals("as"))
+            string word = WordMemo.Name(member);
+            if (word == "as")
             {
                 acid = member.Value.GetString();
             }
-            else if (!parts.Take(member))
+            else if (!parts.Take(word, member.Value))
             {
                 throw FigureReader.Unknown(pointer, member);
             }
@@ -287,7 +298,8 @@ internal sealed class IngredientReader(FigureReader figures)
         var parts = new FigureReader.Parts();
         foreach (JsonProperty member in json.EnumerateObject())
         {
-            if (!parts.Take(member))
+            string word = WordMemo.Name(member);
+            if (!parts.Take(word, member.Value))
             {
                 throw FigureReader.Unknown(pointer, member);
             }

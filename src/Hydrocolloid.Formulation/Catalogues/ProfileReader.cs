@@ -20,8 +20,9 @@ internal sealed class ProfileReader(FigureReader figures)
         ValueList<AgentFact> facts = default;
         foreach (JsonProperty member in json.EnumerateObject())
         {
-            string at = pointer + "/" + member.Name;
-            switch (member.Name)
+            string word = WordMemo.Name(member);
+            string at = FigureReader.Under(pointer, word);
+            switch (word)
             {
                 case "role": role = RoleOf(member.Value.GetString(), at); break;
                 case "doses": windows = FigureReader.List(member.Value, at, ReadWindow); break;
@@ -70,11 +71,12 @@ internal sealed class ProfileReader(FigureReader figures)
         string? texture = null;
         foreach (JsonProperty member in json.EnumerateObject())
         {
-            if (member.NameEquals("texture"))
+            string word = WordMemo.Name(member);
+            if (word == "texture")
             {
                 texture = member.Value.GetString();
             }
-            else if (!parts.Take(member))
+            else if (!parts.Take(word, member.Value))
             {
                 throw FigureReader.Unknown(pointer, member);
             }
@@ -90,8 +92,9 @@ internal sealed class ProfileReader(FigureReader figures)
         Cited<TemperatureRange>? lumpsAbove = null;
         foreach (JsonProperty member in json.EnumerateObject())
         {
-            string at = pointer + "/" + member.Name;
-            switch (member.Name)
+            string word = WordMemo.Name(member);
+            string at = FigureReader.Under(pointer, word);
+            switch (word)
             {
                 case "medium": medium = figures.Facts(member.Value, at); break;
                 case "sugarPartsPerPart": sugar = figures.Range(member.Value, at); break;
@@ -116,8 +119,9 @@ internal sealed class ProfileReader(FigureReader figures)
         ValueList<Cited<string>> holdingLimit = default;
         foreach (JsonProperty member in json.EnumerateObject())
         {
-            string at = pointer + "/" + member.Name;
-            switch (member.Name)
+            string word = WordMemo.Name(member);
+            string at = FigureReader.Under(pointer, word);
+            switch (word)
             {
                 case "celsius": window = figures.Celsius(member.Value, at); break;
                 case "holdMinutes": hold = figures.Minutes(member.Value, at); break;
@@ -143,8 +147,9 @@ internal sealed class ProfileReader(FigureReader figures)
         ValueList<Cited<string>> dependence = default;
         foreach (JsonProperty member in json.EnumerateObject())
         {
-            string at = pointer + "/" + member.Name;
-            switch (member.Name)
+            string word = WordMemo.Name(member);
+            string at = FigureReader.Under(pointer, word);
+            switch (word)
             {
                 case "triggers": triggers = FigureReader.List(member.Value, at, ReadTrigger); break;
                 case "celsius": window = figures.Celsius(member.Value, at); break;
@@ -164,15 +169,16 @@ internal sealed class ProfileReader(FigureReader figures)
         string? ion = null;
         foreach (JsonProperty member in json.EnumerateObject())
         {
-            if (member.NameEquals("when"))
+            string word = WordMemo.Name(member);
+            if (word == "when")
             {
                 when = member.Value.GetString();
             }
-            else if (member.NameEquals("ion"))
+            else if (word == "ion")
             {
                 ion = member.Value.GetString();
             }
-            else if (!parts.Take(member))
+            else if (!parts.Take(word, member.Value))
             {
                 throw FigureReader.Unknown(pointer, member);
             }
@@ -198,8 +204,9 @@ internal sealed class ProfileReader(FigureReader figures)
         ValueList<Cited<string>> dependence = default;
         foreach (JsonProperty member in json.EnumerateObject())
         {
-            string at = pointer + "/" + member.Name;
-            switch (member.Name)
+            string word = WordMemo.Name(member);
+            string at = FigureReader.Under(pointer, word);
+            switch (word)
             {
                 case "celsius": window = figures.Celsius(member.Value, at); break;
                 case "reversible": (reversibility, fact) = ReadReversible(member.Value, at); break;
@@ -217,7 +224,8 @@ internal sealed class ProfileReader(FigureReader figures)
         Reversibility? reversibility = null;
         foreach (JsonProperty member in json.EnumerateObject())
         {
-            if (member.NameEquals("value"))
+            string word = WordMemo.Name(member);
+            if (word == "value")
             {
                 reversibility = member.Value.GetString() switch
                 {
@@ -227,7 +235,7 @@ internal sealed class ProfileReader(FigureReader figures)
                     _ => throw FigureReader.Broken(pointer, "value must be yes, no or conditional"),
                 };
             }
-            else if (!parts.Take(member))
+            else if (!parts.Take(word, member.Value))
             {
                 throw FigureReader.Unknown(pointer, member);
             }
@@ -242,8 +250,9 @@ internal sealed class ProfileReader(FigureReader figures)
         ValueList<Cited<string>> facts = default;
         foreach (JsonProperty member in json.EnumerateObject())
         {
-            string at = pointer + "/" + member.Name;
-            switch (member.Name)
+            string word = WordMemo.Name(member);
+            string at = FigureReader.Under(pointer, word);
+            switch (word)
             {
                 case "range": range = figures.Range(member.Value, at); break;
                 case "facts": facts = figures.Facts(member.Value, at); break;
@@ -261,8 +270,9 @@ internal sealed class ProfileReader(FigureReader figures)
         ValueList<Cited<NumberRange>> typical = default;
         foreach (JsonProperty member in json.EnumerateObject())
         {
-            string at = pointer + "/" + member.Name;
-            switch (member.Name)
+            string word = WordMemo.Name(member);
+            string at = FigureReader.Under(pointer, word);
+            switch (word)
             {
                 case "scale": name = member.Value.GetString()!; break;
                 case "unit": unit = member.Value.GetString()!; break;
@@ -281,11 +291,12 @@ internal sealed class ProfileReader(FigureReader figures)
         string? topic = null;
         foreach (JsonProperty member in json.EnumerateObject())
         {
-            if (member.NameEquals("topic"))
+            string word = WordMemo.Name(member);
+            if (word == "topic")
             {
                 topic = member.Value.GetString();
             }
-            else if (!parts.Take(member))
+            else if (!parts.Take(word, member.Value))
             {
                 throw FigureReader.Unknown(pointer, member);
             }

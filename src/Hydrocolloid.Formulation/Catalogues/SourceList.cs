@@ -17,24 +17,32 @@ internal sealed class SourceList
         _beside = beside;
         foreach (JsonElement source in sources.EnumerateArray())
         {
-            _entries.Add(source.GetProperty("id"u8).GetString()!, new Entry(source));
+            string id = source.GetProperty("id"u8).GetString()!;
+            _entries.Add(id, new Entry(id, source));
         }
     }
 
     public ValueList<Source> All => ValueList<Source>.Own(_all ??= [.. _beside?.All ?? default, .. _entries.Keys.Select(id => Get(id, id))]);
 
-    public Source Get(string id, string pointer)
+    public Source Get(string id, string pointer) => Find(id, pointer).Source;
+
+    /// <summary>A citation; figures that are read one after another often share theirs.</summary>
+    public Citation Cite(string id, string? place, CitationBasis basis, string pointer)
     {
-        if (!_entries.TryGetValue(id, out Entry? entry))
+        Entry entry = Find(id, pointer);
+        CitedPlace? last = Volatile.Read(ref entry.Last);
+        if (last is null || last.Place != place || last.Basis != basis)
         {
-            return _beside?.Get(id, pointer) ?? throw FigureReader.Broken(pointer, $"'{id}' is not a source of the catalogue");
+            last = new CitedPlace(place, basis, new Citation(entry.Source, place, basis));
+            Volatile.Write(ref entry.Last, last);
         }
 
-        lock (entry)
-        {
-            return entry.Made ??= Read(entry.Json, id);
-        }
+        return last.Citation;
     }
+
+    private Entry Find(string id, string pointer)
+        => _entries.TryGetValue(id, out Entry? entry) ? entry
+            : _beside?.Find(id, pointer) ?? throw FigureReader.Broken(pointer, $"'{id}' is not a source of the catalogue");
 
     private static Source Read(JsonElement json, string pointer)
     {
@@ -42,7 +50,7 @@ internal sealed class SourceList
         SourceKind? kind = null;
         foreach (JsonProperty member in json.EnumerateObject())
         {
-            switch (member.Name)
+            switch (WordMemo.Name(member))
             {
                 case "id": id = member.Value.GetString(); break;
                 case "title": title = member.Value.GetString(); break;
@@ -72,9 +80,22 @@ internal sealed class SourceList
         _ => throw FigureReader.Broken(pointer, $"'{kind}' is not a kind of source"),
     };
 
-    private sealed class Entry(JsonElement json)
+    private sealed class Entry(string id, JsonElement json)
     {
-        public readonly JsonElement Json = json;
-        public Source? Made;
+        public CitedPlace? Last;
+        private Source? _source;
+
+        public Source Source
+        {
+            get
+            {
+                lock (this)
+                {
+                    return _source ??= Read(json, id);
+                }
+            }
+        }
     }
+
+    private sealed record CitedPlace(string? Place, CitationBasis Basis, Citation Citation);
 }

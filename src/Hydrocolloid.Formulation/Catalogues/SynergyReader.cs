@@ -15,8 +15,9 @@ internal sealed class SynergyReader(FigureReader figures)
         Cited<string>? recommended = null;
         foreach (JsonProperty member in json.EnumerateObject())
         {
-            string at = pointer + "/" + member.Name;
-            switch (member.Name)
+            string word = WordMemo.Name(member);
+            string at = FigureReader.Under(pointer, word);
+            switch (word)
             {
                 case "id": id = member.Value.GetString(); break;
                 case "a": first = FigureReader.List(member.Value, at, (s, _) => s.GetString()!); break;
@@ -43,12 +44,13 @@ internal sealed class SynergyReader(FigureReader figures)
         var parts = new FigureReader.Parts();
         foreach (JsonProperty member in json.EnumerateObject())
         {
-            if (member.NameEquals("are"))
+            string word = WordMemo.Name(member);
+            if (word == "are")
             {
-                effects = FigureReader.List(member.Value, pointer + "/are", (e, at)
+                effects = FigureReader.List(member.Value, FigureReader.Under(pointer, "are"), (e, at)
                     => Words.TrySynergyEffect(e.GetString(), out SynergyEffect effect) ? effect : throw FigureReader.Broken(at, "is not an effect"));
             }
-            else if (!parts.Take(member))
+            else if (!parts.Take(word, member.Value))
             {
                 throw FigureReader.Unknown(pointer, member);
             }

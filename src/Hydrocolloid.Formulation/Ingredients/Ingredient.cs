@@ -14,12 +14,17 @@ public sealed record Ingredient
 {
     private static readonly Lazy<IngredientFacts> NoFacts = new(() => IngredientFacts.None);
 
+    private readonly string? _name;
+
     private readonly Lazy<IngredientFacts> _facts;
 
     internal Ingredient(string id, string name, Lazy<IngredientFacts> facts)
+        : this(id, facts) => _name = name;
+
+    /// <summary>An entry that is named by its facts.</summary>
+    internal Ingredient(string id, Lazy<IngredientFacts> facts)
     {
         Id = id;
-        Name = name;
         _facts = facts;
     }
 
@@ -27,7 +32,11 @@ public sealed record Ingredient
     public string Id { get; private init; }
 
     /// <summary>Name for people.</summary>
-    public string Name { get; private init; }
+    public string Name
+    {
+        get => _name ?? Facts.Name!;
+        private init => _name = value;
+    }
 
     /// <summary>False if a document named an id that no catalogue knows: the ingredient is kept, and only what needs its data is missing.</summary>
     public bool IsKnown { get; private init; } = true;
@@ -191,9 +200,9 @@ public sealed record Ingredient
     /// <returns>Whether they are equal.</returns>
     public bool Equals(Ingredient? other) => other is not null
         && (ReferenceEquals(this, other)
-            || (Id == other.Id && Name == other.Name && IsKnown == other.IsKnown && Grade == other.Grade
+            || (Id == other.Id && IsKnown == other.IsKnown && Grade == other.Grade
                 && Equals(BasedOn, other.BasedOn) && Equals(Extensions, other.Extensions)
-                && (ReferenceEquals(_facts, other._facts) || Facts == other.Facts)));
+                && (ReferenceEquals(_facts, other._facts) || Facts == other.Facts) && Name == other.Name));
 
     /// <inheritdoc/>
     public override int GetHashCode() => StringComparer.Ordinal.GetHashCode(Id);

@@ -1,7 +1,8 @@
 namespace Hydrocolloid.Formulation;
 
-/// <summary>All that is known of an ingredient beyond its id and name. A catalogue entry's facts are read when one is first asked for.</summary>
+/// <summary>All that is known of an ingredient beyond its id; a name given to the ingredient itself goes before this one. A catalogue entry's facts are read when one is first asked for.</summary>
 internal sealed record IngredientFacts(
+    string? Name = null,
     ValueList<string> Synonyms = default,
     string? Category = null,
     string? Provenance = null,
