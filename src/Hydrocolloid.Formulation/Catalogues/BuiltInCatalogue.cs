@@ -25,6 +25,9 @@ internal static class BuiltInCatalogue
 
     public static Ingredient Open(string id, string document) => new(id, new Lazy<IngredientFacts>(() => Read(id, document)));
 
+    /// <summary>A citation of a work in the list of sources, for limits that belong to no ingredient.</summary>
+    public static Citation Cite(string sourceId, string? place = null, CitationBasis basis = CitationBasis.Read) => Reading.Sources.Cite(sourceId, place, basis, sourceId);
+
     private static IngredientFacts Read(string id, string document)
     {
         using JsonDocument json = Parse(document);

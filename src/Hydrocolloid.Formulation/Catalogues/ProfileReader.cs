@@ -17,6 +17,8 @@ internal sealed class ProfileReader(FigureReader figures)
         Cited<NumberRange>? minimum = null;
         PhLimits? ph = null;
         StrengthScale? strength = null;
+        ValueList<AgentLimit> limits = default;
+        ValueList<AgentSensitivity> sensitivities = default;
         ValueList<AgentFact> facts = default;
         foreach (JsonProperty member in json.EnumerateObject())
         {
@@ -34,6 +36,8 @@ internal sealed class ProfileReader(FigureReader figures)
                 case "melting": melting = ReadMelting(member.Value, at); break;
                 case "ph": ph = ReadPh(member.Value, at); break;
                 case "grade": strength = ReadStrength(member.Value, at); break;
+                case "limits": limits = FigureReader.List(member.Value, at, ReadLimit); break;
+                case "sensitivities": sensitivities = FigureReader.List(member.Value, at, ReadSensitivity); break;
                 case "facts": facts = FigureReader.List(member.Value, at, ReadFact); break;
                 default: throw FigureReader.Unknown(pointer, member);
             }
@@ -41,7 +45,7 @@ internal sealed class ProfileReader(FigureReader figures)
 
         return new HydrocolloidProfile(
             role ?? throw FigureReader.Broken(pointer, "needs a role"), windows, published, minimum, dispersal,
-            hydration ?? throw FigureReader.Broken(pointer, "needs hydration"), setting, melting, ph, strength, facts);
+            hydration ?? throw FigureReader.Broken(pointer, "needs hydration"), setting, melting, ph, strength, limits, sensitivities, facts);
     }
 
     private static HydrocolloidRole RoleOf(string? role, string pointer) => role switch
@@ -284,6 +288,66 @@ internal sealed class ProfileReader(FigureReader figures)
 
         return new StrengthScale(name, unit, definition, typical);
     }
+
+    private AgentLimit ReadLimit(JsonElement json, string pointer)
+    {
+        var parts = new FigureReader.Parts();
+        string? quantity = null, when = null, harm = null, consequence = null;
+        double? stood = null;
+        foreach (JsonProperty member in json.EnumerateObject())
+        {
+            string word = WordMemo.Name(member);
+            switch (word)
+            {
+                case "of": quantity = member.Value.GetString(); break;
+                case "when": when = member.Value.GetString(); break;
+                case "harm": harm = member.Value.GetString(); break;
+                case "consequence": consequence = member.Value.GetString(); break;
+                case "stoodMinutes": stood = member.Value.GetDouble(); break;
+                default:
+                    if (!parts.Take(word, member.Value))
+                    {
+                        throw FigureReader.Unknown(pointer, member);
+                    }
+
+                    break;
+            }
+        }
+
+        return new AgentLimit(
+            Words.TryLimitedQuantity(quantity, out LimitedQuantity of) ? of : throw FigureReader.Broken(pointer, $"'{quantity}' is not a quantity that is limited"),
+            Words.TryLimitStage(when, out LimitStage stage) ? stage : throw FigureReader.Broken(pointer, $"'{when}' is not hydrating, heated or finished"),
+            figures.Range(parts, pointer), HarmOf(harm, pointer), consequence ?? throw FigureReader.Broken(pointer, "needs a consequence"), stood);
+    }
+
+    private AgentSensitivity ReadSensitivity(JsonElement json, string pointer)
+    {
+        var parts = new FigureReader.Parts();
+        string? to = null, harm = null;
+        foreach (JsonProperty member in json.EnumerateObject())
+        {
+            string word = WordMemo.Name(member);
+            switch (word)
+            {
+                case "to": to = member.Value.GetString(); break;
+                case "harm": harm = member.Value.GetString(); break;
+                default:
+                    if (!parts.Take(word, member.Value))
+                    {
+                        throw FigureReader.Unknown(pointer, member);
+                    }
+
+                    break;
+            }
+        }
+
+        return new AgentSensitivity(
+            Words.TrySensitiveTo(to, out SensitiveTo what) ? what : throw FigureReader.Broken(pointer, $"'{to}' is nothing to be sensitive to"),
+            HarmOf(harm, pointer), figures.Fact(parts, pointer));
+    }
+
+    private static Harm HarmOf(string? word, string pointer)
+        => Words.TryHarm(word, out Harm harm) ? harm : throw FigureReader.Broken(pointer, $"'{word}' is not none, notable, weakens or fails");
 
     private AgentFact ReadFact(JsonElement json, string pointer)
     {

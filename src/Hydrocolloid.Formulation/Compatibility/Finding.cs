@@ -10,6 +10,7 @@ public sealed record Finding
     /// <param name="lines">The labels of the lines it is about.</param>
     /// <param name="evidence">The values that were looked at.</param>
     /// <param name="citations">Where the limits come from.</param>
+    /// <param name="remedies">What helps, the best first.</param>
     /// <exception cref="ArgumentException">The id is not kebab-case, or the explanation is blank.</exception>
     public Finding(
         string id,
@@ -17,7 +18,8 @@ public sealed record Finding
         string explanation,
         ValueList<string> lines = default,
         ValueList<Evidence> evidence = default,
-        ValueList<Citation> citations = default)
+        ValueList<Citation> citations = default,
+        ValueList<Remedy> remedies = default)
     {
         Id = Internal.Ids.Check(id, nameof(id));
         Severity = severity;
@@ -25,13 +27,14 @@ public sealed record Finding
         Lines = lines;
         Evidence = evidence;
         Citations = citations;
+        Remedies = remedies;
     }
 
     /// <summary>Stable kebab-case id.</summary>
     public string Id { get; }
 
     /// <summary>How serious it is.</summary>
-    public Severity Severity { get; }
+    public Severity Severity { get; internal init; }
 
     /// <summary>What it means, in plain words.</summary>
     public string Explanation { get; }
@@ -44,6 +47,12 @@ public sealed record Finding
 
     /// <summary>Where the limits come from.</summary>
     public ValueList<Citation> Citations { get; }
+
+    /// <summary>What helps, the best first; empty if nothing that could be applied.</summary>
+    public ValueList<Remedy> Remedies { get; }
+
+    /// <summary>True if the rule could not judge and says what it would need.</summary>
+    public bool IsUnchecked { get; internal init; }
 
     /// <summary>The severity, the id and the explanation.</summary>
     /// <returns>The text.</returns>

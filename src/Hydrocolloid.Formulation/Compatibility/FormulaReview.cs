@@ -12,35 +12,47 @@ public static class FormulaReview
     /// <summary>Applies the standard rules.</summary>
     /// <param name="formula">The formula.</param>
     /// <returns>The findings, the most serious first, then in the order of the formula.</returns>
-    public static ValueList<Finding> Review(this Formula formula) => formula.Review(StandardRules.All);
+    public static ValueList<Finding> Review(this Formula formula) => formula.Review(RuleSet.Standard);
 
     /// <summary>Applies chosen rules.</summary>
     /// <param name="formula">The formula.</param>
     /// <param name="rules">The rules. One that fails is itself reported as a finding.</param>
-    /// <returns>The findings, the most serious first, then in the order of the formula.</returns>
-    public static ValueList<Finding> Review(this Formula formula, IEnumerable<ICompatibilityRule> rules)
+    /// <returns>The findings, the most serious first, then in the order of the formula; each trouble once.</returns>
+    public static ValueList<Finding> Review(this Formula formula, RuleSet rules)
     {
         Guard.NotNull(formula);
+        var missing = Guard.NotNull(rules).ReportsUnchecked ? new List<Finding>() : null;
+        var context = new ReviewContext(formula, missing);
         var findings = new List<Finding>();
-        foreach (ICompatibilityRule rule in Guard.NotNull(rules))
+        for (int i = 0; i < rules.Count; i++)
         {
-            findings.AddRange(Check(rule, formula));
+            Check(rules[i], context, findings);
         }
 
-        return ValueList<Finding>.From(findings.OrderByDescending(f => f.Severity).ThenBy(f => FirstLine(formula, f)));
+        if (missing is not null)
+        {
+            findings.AddRange(missing);
+        }
+
+        return ValueList<Finding>.From(findings
+            .Select(f => rules.GradeOf(f) is var grade && grade != f.Severity ? f with { Severity = grade } : f)
+            .Distinct()
+            .OrderByDescending(f => f.Severity).ThenBy(f => FirstLine(formula, f)));
     }
 
-    private static IEnumerable<Finding> Check(ICompatibilityRule rule, Formula formula)
+    private static void Check(ICompatibilityRule rule, ReviewContext context, List<Finding> findings)
     {
+        int before = findings.Count;
         try
         {
-            return [.. rule.Check(formula)];
+            findings.AddRange(rule.Check(context));
         }
 #pragma warning disable CA1031 // a rule of the user's may throw anything; the other findings must not be lost
         catch (Exception e)
 #pragma warning restore CA1031
         {
-            return [new Finding(RuleFailedId, Severity.Caution, $"The rule '{rule.Id}' failed and found nothing: {e.Message}")];
+            findings.RemoveRange(before, findings.Count - before);
+            findings.Add(new Finding(RuleFailedId, Severity.Caution, $"The rule '{rule.Id}' failed and found nothing: {e.Message}"));
         }
     }
 

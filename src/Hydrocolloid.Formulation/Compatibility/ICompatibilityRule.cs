@@ -7,7 +7,7 @@ public interface ICompatibilityRule
     string Id { get; }
 
     /// <summary>Looks at a formula.</summary>
-    /// <param name="formula">The formula.</param>
+    /// <param name="context">The formula, with what has been worked out of it.</param>
     /// <returns>What was noticed; empty if nothing was.</returns>
-    IEnumerable<Finding> Check(Formula formula);
+    IEnumerable<Finding> Check(ReviewContext context);
 }

@@ -2,15 +2,12 @@ using Hydrocolloid.Formulation.Compatibility.Rules;
 
 namespace Hydrocolloid.Formulation.Compatibility;
 
-/// <summary>The rules that <see cref="FormulaReview.Review(Formula)"/> applies.</summary>
-public static class StandardRules
+/// <summary>The rules of <see cref="RuleSet.Standard"/>, family by family.</summary>
+internal static class StandardRules
 {
-    /// <summary>All of them.</summary>
-    public static ValueList<ICompatibilityRule> All { get; } = ValueList<ICompatibilityRule>.From(
+    public static IDescribedRule[] All =>
     [
-        new UnknownIngredientRule(),
-        new DecimalSlipRule(),
-        new GellingMinimumRule(),
-        new DoseWindowRule(),
-    ]);
+        .. DoseRules.All, .. AcidRules.All, .. IonRules.All, .. SolventRules.All, .. SensitivityRules.All, .. PairRules.All,
+        .. WeepingRules.All, .. StorageRules.All, .. TemperatureRules.All, .. SafetyRules.All, .. DietRules.All,
+    ];
 }

@@ -8,6 +8,9 @@ public sealed record ProcessPlan
 {
     private readonly double? _altitudeMetres;
     private readonly double? _castAtCelsius;
+    private readonly double? _soakAtCelsius;
+    private readonly double? _hydrateAtCelsius;
+    private readonly double? _hydrateSeconds;
     private readonly Losses _losses = Losses.None;
 
     /// <summary>Nothing fixed.</summary>
@@ -22,6 +25,30 @@ public sealed record ProcessPlan
     {
         get => _altitudeMetres is { } m ? Length.FromMeters(m) : null;
         init => _altitudeMetres = value is { } v ? Guard.InRange(Guard.Metres(v, nameof(Altitude)), -500, 9000, "m", nameof(Altitude)) : null;
+    }
+
+    /// <summary>The temperature of the liquid in which leaves or powder are soaked; null if not stated.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Under absolute zero or over 1000 °C.</exception>
+    public Temperature? SoakAt
+    {
+        get => _soakAtCelsius is { } c ? Temperature.FromDegreesCelsius(c) : null;
+        init => _soakAtCelsius = value is { } v ? Guard.Celsius(v, nameof(SoakAt)) : null;
+    }
+
+    /// <summary>The temperature at which the hydrocolloids are held to dissolve; null for what their protocols ask.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Under absolute zero or over 1000 °C.</exception>
+    public Temperature? HydrateAt
+    {
+        get => _hydrateAtCelsius is { } c ? Temperature.FromDegreesCelsius(c) : null;
+        init => _hydrateAtCelsius = value is { } v ? Guard.Celsius(v, nameof(HydrateAt)) : null;
+    }
+
+    /// <summary>How long they are held there; null for what their protocols ask.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Negative or over 1e9 s.</exception>
+    public Duration? HydrateFor
+    {
+        get => _hydrateSeconds is { } s ? Duration.FromSeconds(s) : null;
+        init => _hydrateSeconds = value is { } v ? Guard.Seconds(v, nameof(HydrateFor)) : null;
     }
 
     /// <summary>The losses between pan and plate.</summary>
@@ -46,6 +73,12 @@ public sealed record ProcessPlan
     public ValueList<CoolingStage> Cooling { get; init; }
 
     internal double? AltitudeMetres => _altitudeMetres;
+
+    internal double? SoakAtCelsius => _soakAtCelsius;
+
+    internal double? HydrateAtCelsius => _hydrateAtCelsius;
+
+    internal double? HydrateSeconds => _hydrateSeconds;
 
     internal double? CastAtCelsius => _castAtCelsius;
 

@@ -11,6 +11,12 @@ public sealed record ServicePlan
     private readonly double? _storedSeconds;
     private readonly double? _portionGrams;
     private readonly Texture? _texture;
+    private readonly Audience? _audience;
+    private readonly Market? _market;
+    private readonly PortionShape? _shape;
+    private readonly string? _foodCategory;
+    private readonly ValueList<Diet> _diets;
+    private readonly ValueList<Allergen> _freeFrom;
 
     /// <summary>Nothing fixed.</summary>
     public static ServicePlan None { get; } = new();
@@ -59,6 +65,60 @@ public sealed record ServicePlan
     {
         get => _portionGrams is { } g ? Mass.FromGrams(g) : null;
         init => _portionGrams = value is { } v ? Guard.PositiveGrams(v, nameof(Portion)) : null;
+    }
+
+    /// <summary>How one portion is shaped; null if not stated.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not a defined value.</exception>
+    public PortionShape? Shape
+    {
+        get => _shape;
+        init => _shape = value is { } v ? (PortionShape)Guard.Defined((int)v, (int)PortionShape.MiniCup, nameof(Shape)) : null;
+    }
+
+    /// <summary>Whether it should be clear; null if not stated.</summary>
+    public bool? Clear { get; init; }
+
+    /// <summary>Whether it is packed closed after heating, so that nothing gets at it; null if not stated.</summary>
+    public bool? Packaged { get; init; }
+
+    /// <summary>Who eats it; null if not stated.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not a defined value.</exception>
+    public Audience? Audience
+    {
+        get => _audience;
+        init => _audience = value is { } v ? (Audience)Guard.Defined((int)v, (int)Hydrocolloid.Formulation.Audience.Dysphagia, nameof(Audience)) : null;
+    }
+
+    /// <summary>Where it is sold; null if not stated.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not a defined value.</exception>
+    public Market? Market
+    {
+        get => _market;
+        init => _market = value is { } v ? (Market)Guard.Defined((int)v, (int)Hydrocolloid.Formulation.Market.UnitedStates, nameof(Market)) : null;
+    }
+
+    /// <summary>The category of food that the law of the market sets its limits for, as kebab-case words such as <c>gelatins-and-puddings</c>; null if not stated.</summary>
+    /// <exception cref="ArgumentException">Not kebab-case.</exception>
+    public string? FoodCategory
+    {
+        get => _foodCategory;
+        init => _foodCategory = value is null ? null : Ids.Check(value, nameof(FoodCategory));
+    }
+
+    /// <summary>The diets it must suit, each once.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not a defined value.</exception>
+    public ValueList<Diet> Diets
+    {
+        get => _diets;
+        init => _diets = ValueList<Diet>.From(value.Select(d => (Diet)Guard.Defined((int)d, (int)Diet.Kosher, nameof(Diets))).Distinct().OrderBy(d => d));
+    }
+
+    /// <summary>The allergens it must not contain, each once.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not a defined value.</exception>
+    public ValueList<Allergen> FreeFrom
+    {
+        get => _freeFrom;
+        init => _freeFrom = ValueList<Allergen>.From(value.Select(a => (Allergen)Guard.Defined((int)a, (int)Allergen.Molluscs, nameof(FreeFrom))).Distinct().OrderBy(a => a));
     }
 
     internal double? ServedAtCelsius => _serveAtCelsius;

@@ -14,6 +14,8 @@ public sealed record HydrocolloidProfile
         MeltingBehaviour melting,
         PhLimits? ph,
         StrengthScale? strength,
+        ValueList<AgentLimit> limits,
+        ValueList<AgentSensitivity> sensitivities,
         ValueList<AgentFact> facts)
     {
         Role = role;
@@ -26,6 +28,8 @@ public sealed record HydrocolloidProfile
         Melting = melting;
         Ph = ph;
         Strength = strength;
+        Limits = limits;
+        Sensitivities = sensitivities;
         Facts = facts;
     }
 
@@ -59,6 +63,12 @@ public sealed record HydrocolloidProfile
     /// <summary>How producers state its strength; null if not stated.</summary>
     public StrengthScale? Strength { get; }
 
+    /// <summary>The ranges it must be kept in.</summary>
+    public ValueList<AgentLimit> Limits { get; }
+
+    /// <summary>What harms it, and what is wrongly said to.</summary>
+    public ValueList<AgentSensitivity> Sensitivities { get; }
+
     /// <summary>Further facts by topic.</summary>
     public ValueList<AgentFact> Facts { get; }
 
@@ -72,6 +82,19 @@ public sealed record HydrocolloidProfile
             if (window.Texture == texture)
             {
                 return window;
+            }
+        }
+
+        return null;
+    }
+
+    internal AgentSensitivity? SensitivityTo(SensitiveTo what)
+    {
+        foreach (AgentSensitivity sensitivity in Sensitivities.Span)
+        {
+            if (sensitivity.To == what)
+            {
+                return sensitivity;
             }
         }
 

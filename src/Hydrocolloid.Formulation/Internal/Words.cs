@@ -28,6 +28,38 @@ internal static class Words
 
     private static readonly string[] Bases = ["finished", "assembled", "base"];
 
+    private static readonly string[] Audiences = ["general", "young-children", "infants", "dysphagia"];
+
+    private static readonly string[] Markets = ["eu", "us"];
+
+    private static readonly string[] Diets = ["vegan", "vegetarian", "halal", "kosher"];
+
+    private static readonly string[] Shapes = ["spooned", "slice", "cube", "sphere", "mini-cup"];
+
+    private static readonly string[] LimitedQuantities = ["ph", "ethanol", "soluble-solids", "calcium", "potassium", "sodium", "cations", "fat", "dose", "temperature", "minutes"];
+
+    private static readonly string[] LimitStages = ["hydrating", "heated", "finished"];
+
+    private static readonly string[] Sensitivities = ["protease", "tannin", "casein", "fat", "freezing", "drying", "soaking", "weeping", "cloudiness", "shear", "warmth"];
+
+    private static readonly string[] Harms = ["none", "notable", "weakens", "fails"];
+
+    public static string Of(LimitStage value) => LimitStages[(int)value];
+
+    public static string Of(LimitedQuantity value) => LimitedQuantities[(int)value];
+
+    public static string Of(SensitiveTo value) => Sensitivities[(int)value];
+
+    public static string Of(Harm value) => Harms[(int)value];
+
+    public static string Of(Audience value) => Audiences[(int)value];
+
+    public static string Of(Market value) => Markets[(int)value];
+
+    public static string Of(Diet value) => Diets[(int)value];
+
+    public static string Of(PortionShape value) => Shapes[(int)value];
+
     public static string Of(Texture value) => Textures[(int)value];
 
     public static string Of(Allergen value) => Allergens[(int)value];
@@ -84,6 +116,62 @@ internal static class Words
         return found;
     }
 
+    public static bool TryAudience(string? word, out Audience value)
+    {
+        bool found = Find(Audiences, word, out int index);
+        value = (Audience)index;
+        return found;
+    }
+
+    public static bool TryMarket(string? word, out Market value)
+    {
+        bool found = Find(Markets, word, out int index);
+        value = (Market)index;
+        return found;
+    }
+
+    public static bool TryDiet(string? word, out Diet value)
+    {
+        bool found = Find(Diets, word, out int index);
+        value = (Diet)index;
+        return found;
+    }
+
+    public static bool TryPortionShape(string? word, out PortionShape value)
+    {
+        bool found = Find(Shapes, word, out int index);
+        value = (PortionShape)index;
+        return found;
+    }
+
+    public static bool TryLimitedQuantity(string? word, out LimitedQuantity value)
+    {
+        bool found = Find(LimitedQuantities, word, out int index);
+        value = (LimitedQuantity)index;
+        return found;
+    }
+
+    public static bool TryLimitStage(string? word, out LimitStage value)
+    {
+        bool found = Find(LimitStages, word, out int index);
+        value = (LimitStage)index;
+        return found;
+    }
+
+    public static bool TrySensitiveTo(string? word, out SensitiveTo value)
+    {
+        bool found = Find(Sensitivities, word, out int index);
+        value = (SensitiveTo)index;
+        return found;
+    }
+
+    public static bool TryHarm(string? word, out Harm value)
+    {
+        bool found = Find(Harms, word, out int index);
+        value = (Harm)index;
+        return found;
+    }
+
     public static string TextureList => string.Join(", ", Textures);
 
     public static string AllergenList => string.Join(", ", Allergens);
@@ -91,6 +179,14 @@ internal static class Words
     public static string ScaleList => string.Join(", ", Scales);
 
     public static string FormList => string.Join(", ", Forms);
+
+    public static string AudienceList => string.Join(", ", Audiences);
+
+    public static string MarketList => string.Join(", ", Markets);
+
+    public static string DietList => string.Join(", ", Diets);
+
+    public static string ShapeList => string.Join(", ", Shapes);
 
     private static bool Find(string[] words, string? word, out int index)
     {

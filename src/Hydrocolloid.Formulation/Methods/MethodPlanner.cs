@@ -1,5 +1,5 @@
 using Hydrocolloid.Formulation.Internal;
-using static Hydrocolloid.Formulation.Methods.Phrases;
+using static Hydrocolloid.Formulation.Phrases;
 
 namespace Hydrocolloid.Formulation.Methods;
 

@@ -208,6 +208,9 @@ internal sealed class DocumentReader
         {
             Carriers = process.Carriers is { } carriers ? ValueList<string>.From(carriers) : default,
             Altitude = _checks.Quantity(process.Altitude, QuantityKind.Length, -500, 9000, at, "/process/altitude") is { } metres ? Length.FromMeters(metres) : null,
+            SoakAt = Temperature(process.SoakAt, at, "/process/soakAt"),
+            HydrateAt = Temperature(process.HydrateAt, at, "/process/hydrateAt"),
+            HydrateFor = Duration(process.HydrateFor, at, "/process/hydrateFor"),
             Losses = process.Losses is { } losses ? Losses(losses) : Formulation.Losses.None,
             Mould = process.Mould is { } mould && _checks.Words(mould.Name, at, "/process/mould/name") is { } name
                 ? new MouldPlan(name, _checks.Quantity(mould.Volume, QuantityKind.Volume, 0, 1e9, at, "/process/mould/volume") is { } ml ? Volume.FromMilliliters(ml) : null)
@@ -277,15 +280,9 @@ internal sealed class DocumentReader
     private ServicePlan Service(FormulaDto.ServicePart service)
     {
         DocumentPlace at = DocumentPlace.Whole;
-        Texture texture = default;
-        if (service.Texture is not null && !Words.TryTexture(service.Texture, out texture))
-        {
-            _checks.Unknown(service.Texture, Words.TextureList, at, "/service/texture");
-        }
-
         return new ServicePlan
         {
-            Texture = service.Texture is null ? null : texture,
+            Texture = Word<Texture>(service.Texture, Words.TryTexture, Words.TextureList, "/service/texture"),
             ServedAt = Temperature(service.ServedAt, at, "/service/servedAt"),
             HeldFor = Duration(service.HeldFor, at, "/service/heldFor"),
             StoredFor = Duration(service.StoredFor, at, "/service/storedFor"),
@@ -293,7 +290,51 @@ internal sealed class DocumentReader
             Frozen = service.Frozen,
             Portion = _checks.Quantity(service.Portion, QuantityKind.Mass, double.Epsilon, Guard.MaxMassGrams, at, "/service/portion") is { } grams
                 ? Mass.FromGrams(grams) : null,
+            Shape = Word<PortionShape>(service.Shape, Words.TryPortionShape, Words.ShapeList, "/service/shape"),
+            Clear = service.Clear,
+            Packaged = service.Packaged,
+            Audience = Word<Audience>(service.Audience, Words.TryAudience, Words.AudienceList, "/service/audience"),
+            Market = Word<Market>(service.Market, Words.TryMarket, Words.MarketList, "/service/market"),
+            FoodCategory = service.FoodCategory is { } category && CheckId(category, at, "/service/foodCategory") ? category : null,
+            Diets = WordList<Diet>(service.Diets, Words.TryDiet, Words.DietList, "/service/diets"),
+            FreeFrom = WordList<Allergen>(service.FreeFrom, Words.TryAllergen, Words.AllergenList, "/service/freeFrom"),
         };
+    }
+
+    private delegate bool TryWord<T>(string? word, out T value);
+
+    private T? Word<T>(string? word, TryWord<T> find, string known, string path)
+        where T : struct
+    {
+        T value = default;
+        bool isKnown = word is not null && find(word, out value);
+        if (word is not null && !isKnown)
+        {
+            _checks.Unknown(word, known, DocumentPlace.Whole, path);
+        }
+
+        return isKnown ? value : null;
+    }
+
+    private ValueList<T> WordList<T>(List<string>? words, TryWord<T> find, string known, string path)
+        where T : struct
+    {
+        var values = new List<T>();
+        for (int i = 0; i < words?.Count; i++)
+        {
+            string at = path + "/" + Numbers.Exact(i);
+            if (Word(NotNull(words[i]), find, known, at) is { } value)
+            {
+                if (values.Contains(value))
+                {
+                    _checks.Report("word-repeated", DocumentPlace.Whole, at, $"\"{words[i]}\" is stated twice.");
+                }
+
+                values.Add(value);
+            }
+        }
+
+        return ValueList<T>.Own([.. values]);
     }
 
     private Temperature? Temperature(FormulaDto.Quantity? quantity, in DocumentPlace at, string path)

@@ -79,12 +79,15 @@ internal sealed class DocumentShape
         DocumentShape losses = Object(
             ("evaporation", loss, false), ("toppedUp", Flag, false), ("straining", loss, false), ("transfer", loss, false), ("trimming", loss, false));
         DocumentShape process = Object(
-            ("carriers", List(Text), false), ("altitude", quantity, false), ("losses", losses, false),
+            ("carriers", List(Text), false), ("altitude", quantity, false), ("soakAt", quantity, false), ("hydrateAt", quantity, false),
+            ("hydrateFor", quantity, false), ("losses", losses, false),
             ("mould", Object(("name", Text, true), ("volume", quantity, false)), false), ("castAt", quantity, false),
             ("cooling", List(Object(("name", Text, true), ("temperature", quantity, true), ("duration", quantity, false))), false));
         DocumentShape service = Object(
             ("texture", Text, false), ("servedAt", quantity, false), ("heldFor", quantity, false), ("storedFor", quantity, false),
-            ("covered", Flag, false), ("frozen", Flag, false), ("portion", quantity, false));
+            ("covered", Flag, false), ("frozen", Flag, false), ("portion", quantity, false), ("shape", Text, false), ("clear", Flag, false),
+            ("packaged", Flag, false), ("audience", Text, false), ("market", Text, false), ("foodCategory", Text, false), ("diets", List(Text), false),
+            ("freeFrom", List(Text), false));
         string[] parts =
         [
             "water", "sugars", "otherCarbohydrate", "fibre", "protein", "fat", "ash", "ethanol", "organicAcids", "calcium", "potassium", "sodium", "magnesium",

@@ -161,18 +161,11 @@ internal sealed class DocumentWriter
     private static void WriteProcess(Utf8JsonWriter json, ProcessPlan process)
     {
         json.WriteStartObject("process"u8);
-        if (!process.Carriers.IsEmpty)
-        {
-            json.WriteStartArray("carriers"u8);
-            foreach (string carrier in process.Carriers.Span)
-            {
-                json.WriteStringValue(carrier);
-            }
-
-            json.WriteEndArray();
-        }
-
+        WriteWords(json, "carriers", process.Carriers);
         WriteQuantity(json, "altitude", process.AltitudeMetres, QuantityKind.Length);
+        WriteQuantity(json, "soakAt", process.SoakAtCelsius, QuantityKind.Temperature);
+        WriteQuantity(json, "hydrateAt", process.HydrateAtCelsius, QuantityKind.Temperature);
+        WriteQuantity(json, "hydrateFor", process.HydrateSeconds, QuantityKind.Duration);
         if (process.Losses != Losses.None)
         {
             json.WriteStartObject("losses"u8);
@@ -239,7 +232,35 @@ internal sealed class DocumentWriter
         WriteFlag(json, "covered", service.Covered);
         WriteFlag(json, "frozen", service.Frozen);
         WriteQuantity(json, "portion", service.PortionGrams, QuantityKind.Mass);
+        WriteText(json, "shape", service.Shape is { } shape ? Words.Of(shape) : null);
+        WriteFlag(json, "clear", service.Clear);
+        WriteFlag(json, "packaged", service.Packaged);
+        WriteText(json, "audience", service.Audience is { } audience ? Words.Of(audience) : null);
+        WriteText(json, "market", service.Market is { } market ? Words.Of(market) : null);
+        WriteText(json, "foodCategory", service.FoodCategory);
+        WriteWords(json, "diets", service.Diets.Select(Words.Of));
+        WriteWords(json, "freeFrom", service.FreeFrom.Select(Words.Of));
         json.WriteEndObject();
+    }
+
+    private static void WriteWords(Utf8JsonWriter json, string name, IEnumerable<string> words)
+    {
+        bool started = false;
+        foreach (string word in words)
+        {
+            if (!started)
+            {
+                json.WriteStartArray(name);
+                started = true;
+            }
+
+            json.WriteStringValue(word);
+        }
+
+        if (started)
+        {
+            json.WriteEndArray();
+        }
     }
 
     private static void WriteOwn(Utf8JsonWriter json, FormulaDto.Own own)

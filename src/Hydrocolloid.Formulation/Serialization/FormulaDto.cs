@@ -91,6 +91,12 @@ internal sealed class FormulaDto
 
         public Quantity Altitude { get; set; } = null!;
 
+        public Quantity SoakAt { get; set; } = null!;
+
+        public Quantity HydrateAt { get; set; } = null!;
+
+        public Quantity HydrateFor { get; set; } = null!;
+
         public LossesPart Losses { get; set; } = null!;
 
         public MouldPart Mould { get; set; } = null!;
@@ -158,6 +164,24 @@ internal sealed class FormulaDto
         public bool? Frozen { get; set; }
 
         public Quantity Portion { get; set; } = null!;
+
+        public string Shape { get; set; } = null!;
+
+        [JsonConverter(typeof(FlagConverter))]
+        public bool? Clear { get; set; }
+
+        [JsonConverter(typeof(FlagConverter))]
+        public bool? Packaged { get; set; }
+
+        public string Audience { get; set; } = null!;
+
+        public string Market { get; set; } = null!;
+
+        public string FoodCategory { get; set; } = null!;
+
+        public List<string> Diets { get; set; } = null!;
+
+        public List<string> FreeFrom { get; set; } = null!;
     }
 
     internal sealed class Own

@@ -5,6 +5,8 @@ namespace Hydrocolloid.Formulation.Tests.Compatibility;
 /// <summary>Dose rules. The limits are those of the catalogue; the practitioner case is PC-003 (a copied formula, figures from a school question site).</summary>
 public sealed class DoseRulesTests
 {
+    private static readonly RuleSet s_dose = RuleSet.Standard.Only("unknown-ingredient", "decimal-slip", "dose-under-gelling-minimum", "dose-outside-window");
+
     private static Formula With(Ingredient agent, double percentOfPreceding, Texture? texture = null) => Formula.Named("test")
         .Base(b => b.Share(Pantry.Water, 100))
         .Then("gel", p => p.Add(agent, Dose.Percent(percentOfPreceding).OfPreceding))
@@ -17,7 +19,7 @@ public sealed class DoseRulesTests
     public void Agar_below_its_gelling_minimum_is_a_conflict(double percent)
     {
         // Gelling minimum 0.15 %: a producers' comparison table ("viscous at or below 0.1 %, gels from 0.15 %").
-        Finding finding = With(Hydrocolloids.Agar, percent).Review().Should().ContainSingle().Subject;
+        Finding finding = With(Hydrocolloids.Agar, percent).Review(s_dose).Should().ContainSingle().Subject;
 
         finding.Id.Should().Be("dose-under-gelling-minimum");
         finding.Severity.Should().Be(Severity.Conflict);
@@ -31,7 +33,7 @@ public sealed class DoseRulesTests
 
     [Fact]
     public void Agar_at_its_gelling_minimum_is_no_conflict()
-        => With(Hydrocolloids.Agar, 0.15).Review().Should().NotContain(f => f.Severity == Severity.Conflict);
+        => With(Hydrocolloids.Agar, 0.15).Review(s_dose).Should().NotContain(f => f.Severity == Severity.Conflict);
 
     [Fact]
     public void A_second_agent_under_its_minimum_is_only_information_when_the_first_one_gels()
@@ -40,7 +42,7 @@ public sealed class DoseRulesTests
             .Add(Hydrocolloids.GellanLowAcyl, Dose.Percent(0.3).OfPreceding)
             .Add(Hydrocolloids.GellanHighAcyl, Dose.Percent(0.1).OfPreceding)).Build();
 
-        Finding finding = formula.Review().Should().ContainSingle(f => f.Id == "dose-under-gelling-minimum").Subject;
+        Finding finding = formula.Review(s_dose).Should().ContainSingle(f => f.Id == "dose-under-gelling-minimum").Subject;
 
         finding.Severity.Should().Be(Severity.Information);
         finding.Lines.Should().Equal("gellan-high-acyl");
@@ -51,14 +53,14 @@ public sealed class DoseRulesTests
     [InlineData(0.4)]
     [InlineData(0.7)]
     public void A_dose_in_the_window_of_the_texture_aimed_at_gives_no_finding(double percent)
-        => With(Hydrocolloids.Agar, percent, Texture.Firm).Review().Should().BeEmpty("the working window for firm agar gels is 0.4–0.7 %");
+        => With(Hydrocolloids.Agar, percent, Texture.Firm).Review(s_dose).Should().BeEmpty("the working window for firm agar gels is 0.4–0.7 %");
 
     [Theory]
     [InlineData(0.2, "softer")]
     [InlineData(1.0, "firmer")]
     public void A_dose_outside_the_window_of_the_texture_aimed_at_is_a_caution(double percent, string outcome)
     {
-        Finding finding = With(Hydrocolloids.Agar, percent, Texture.Firm).Review().Should().ContainSingle().Subject;
+        Finding finding = With(Hydrocolloids.Agar, percent, Texture.Firm).Review(s_dose).Should().ContainSingle().Subject;
 
         finding.Id.Should().Be("dose-outside-window");
         finding.Severity.Should().Be(Severity.Caution);
@@ -67,12 +69,12 @@ public sealed class DoseRulesTests
 
     [Fact]
     public void Without_a_texture_a_dose_in_any_window_gives_no_finding()
-        => With(Hydrocolloids.Agar, 1.0).Review().Should().BeEmpty();
+        => With(Hydrocolloids.Agar, 1.0).Review(s_dose).Should().BeEmpty();
 
     [Fact]
     public void A_texture_without_a_known_dose_is_said_and_not_judged()
     {
-        Finding finding = With(Hydrocolloids.GelatinTypeA, 1.5, Texture.FluidGel).Review().Should().ContainSingle().Subject;
+        Finding finding = With(Hydrocolloids.GelatinTypeA, 1.5, Texture.FluidGel).Review(s_dose).Should().ContainSingle().Subject;
 
         finding.Severity.Should().Be(Severity.Information);
         finding.Explanation.Should().Contain("fluid-gel").And.Contain("not checked");
@@ -83,7 +85,7 @@ public sealed class DoseRulesTests
     [InlineData(0.0055, 0.55)]
     public void A_dose_ten_or_a_hundred_times_too_small_is_a_likely_slip_with_both_readings(double percent, double meant)
     {
-        Finding finding = With(Hydrocolloids.Agar, percent, Texture.Firm).Review().Should().ContainSingle("the slip stands for the low dose too").Subject;
+        Finding finding = With(Hydrocolloids.Agar, percent, Texture.Firm).Review(s_dose).Should().ContainSingle("the slip stands for the low dose too").Subject;
 
         finding.Id.Should().Be("decimal-slip");
         finding.Severity.Should().Be(Severity.Conflict, "it will not gel");
@@ -96,7 +98,7 @@ public sealed class DoseRulesTests
     [Fact]
     public void A_dose_ten_times_too_large_is_a_likely_slip_and_a_caution()
     {
-        Finding finding = With(Hydrocolloids.Agar, 5, Texture.Firm).Review().Should().ContainSingle().Subject;
+        Finding finding = With(Hydrocolloids.Agar, 5, Texture.Firm).Review(s_dose).Should().ContainSingle().Subject;
 
         finding.Id.Should().Be("decimal-slip");
         finding.Severity.Should().Be(Severity.Caution);
@@ -110,7 +112,7 @@ public sealed class DoseRulesTests
 
         // PC-003: 57.98 % w/w, tolerance 0.5 %; likely 0.69 g.
         formula.Line("agar").Dose.PercentByMass.Should().BeApproximately(57.98, 57.98 * 0.005);
-        Finding finding = formula.Review().Should().ContainSingle().Subject;
+        Finding finding = formula.Review(s_dose).Should().ContainSingle().Subject;
         finding.Id.Should().Be("decimal-slip");
         finding.Severity.Should().Be(Severity.Conflict);
     }
@@ -123,12 +125,12 @@ public sealed class DoseRulesTests
             .Add(Hydrocolloids.Agar, Dose.Percent(0.45).OfPreceding)
             .Add(Hydrocolloids.LocustBeanGum, Dose.Percent(0.1).OfPreceding)).Serve(new ServicePlan { Texture = Texture.Firm }).Build();
 
-        formula.Review().Should().BeEmpty();
+        formula.Review(s_dose).Should().BeEmpty();
     }
 
     [Fact]
     public void The_trades_tenth_of_a_percent_of_locust_bean_gum_is_not_called_a_slip()
-        => With(Hydrocolloids.LocustBeanGum, 0.1).Review().Should().BeEmpty("0.1 % of the rest is 0.0999 % of the mix, which the figure 0.1 % means");
+        => With(Hydrocolloids.LocustBeanGum, 0.1).Review(s_dose).Should().BeEmpty("0.1 % of the rest is 0.0999 % of the mix, which the figure 0.1 % means");
 
     [Fact]
     public void Doses_are_judged_on_what_gels_not_on_the_pieces_folded_in()
@@ -139,7 +141,7 @@ public sealed class DoseRulesTests
             .Then("gel", p => p.Add(Hydrocolloids.Agar, Dose.Percent(0.25).OfPreceding))
             .Serve(new ServicePlan { Texture = Texture.Firm }).Build();
 
-        formula.Review().Should().BeEmpty();
+        formula.Review(s_dose).Should().BeEmpty();
     }
 
     [Fact]
@@ -147,7 +149,7 @@ public sealed class DoseRulesTests
     {
         Formula formula = With(Ingredient.Unknown("agarr"), 0.5);
 
-        Finding finding = formula.Review().Should().ContainSingle().Subject;
+        Finding finding = formula.Review(s_dose).Should().ContainSingle().Subject;
 
         finding.Id.Should().Be("unknown-ingredient");
         finding.Lines.Should().Equal("agarr");
@@ -156,7 +158,7 @@ public sealed class DoseRulesTests
     [Fact]
     public void A_rule_that_throws_is_reported_and_the_others_are_not_lost()
     {
-        ValueList<Finding> findings = With(Hydrocolloids.Agar, 0.1).Review([new Throwing(), .. StandardRules.All]);
+        ValueList<Finding> findings = With(Hydrocolloids.Agar, 0.1).Review(RuleSet.Standard.With(new Throwing()));
 
         findings.Should().Contain(f => f.Id == FormulaReview.RuleFailedId && f.Explanation.Contains("bad-rule"));
         findings[0].Severity.Should().Be(Severity.Conflict, "the most serious finding comes first");
@@ -169,13 +171,13 @@ public sealed class DoseRulesTests
             .Add(Hydrocolloids.XanthanGum, Dose.Percent(0.9).OfPreceding)
             .Add(Hydrocolloids.Agar, Dose.Percent(0.1).OfPreceding)).Build();
 
-        formula.Review().Select(f => f.Severity).Should().BeInDescendingOrder();
+        formula.Review(s_dose).Select(f => f.Severity).Should().BeInDescendingOrder();
     }
 
     private sealed class Throwing : ICompatibilityRule
     {
         public string Id => "bad-rule";
 
-        public IEnumerable<Finding> Check(Formula formula) => throw new InvalidOperationException("boom");
+        public IEnumerable<Finding> Check(ReviewContext context) => throw new InvalidOperationException("boom");
     }
 }

@@ -124,6 +124,16 @@ public sealed class DocsTests
         }
     }
 
+    [Fact]
+    public void The_rules_page_lists_every_rule()
+    {
+        static string Limits(RuleCard card) => card.Limits.IsEmpty ? "" : "\n" + string.Concat(card.Limits.Select(l => $"- {l.Value}: {l.Citation}\n"));
+
+        IsGenerated("docs/rules.md", string.Concat(RuleSet.Standard.Cast<IDescribedRule>().GroupBy(r => r.Card.Family).Select(family =>
+            $"\n### {char.ToUpperInvariant(family.Key[0])}{family.Key[1..]}\n" + string.Concat(family.Select(r =>
+                $"\n#### `{r.Id}`\n\n{r.Card.Trigger}\n" + (r.Card.Remedy is null ? "" : $"\nRemedies: {r.Card.Remedy}\n") + Limits(r.Card))))));
+    }
+
     /// <summary>The page is as generated below its mark, or is rewritten there.</summary>
     private static void IsGenerated(string page, string generated)
     {

@@ -16,7 +16,9 @@ internal static class Snippets
         ["first-formula"] = FirstFormula,
         ["percent-of-what"] = PercentOfWhat,
         ["weights-to-percentages"] = WeightsToPercentages,
-        ["own-rule"] = OwnRule,
+        ["remedy"] = Remedy,
+        ["own-rule"] = OwnRules,
+        ["house-salt-rule"] = () => { },
         ["problems"] = Problems,
         ["own-ingredients"] = OwnIngredients,
     };
@@ -92,11 +94,42 @@ internal static class Snippets
         #endregion
     }
 
-    private static void OwnRule()
+    private static void Remedy()
     {
-        Formula salty = Formula.Named("Salty").Base(b => b.Share(Pantry.TomatoWater, 100))
-            .Then("season", p => p.Add(Pantry.Salt, Dose.Percent(1.5).OfBase)).Build();
-        salty.Review([new HouseSaltRule()]).Should().ContainSingle().Which.Id.Should().Be("house-salt-limit");
+        #region remedy
+        Formula sheet = Formula.Named("Pear sheet")
+            .Base(b => b.Share(Pantry.PearJuice, 100))
+            .Then("gel", p => p.Add(Hydrocolloids.Agar, Dose.Percent(0.12).OfPreceding))
+            .Build();
+
+        Finding finding = sheet.Review()[0];
+        Console.WriteLine(finding.Explanation);
+        Console.WriteLine(finding.Remedies[0].Advice);
+
+        Formula better = finding.Remedies[0].Apply(sheet);
+        Console.WriteLine(better.Line("agar"));
+        #endregion
+    }
+
+    private static void OwnRules()
+    {
+        #region own-rule
+        ICompatibilityRule sourJelly = (Condition.Contains("gelatin-type-a") & Condition.PhBelow(3.2))
+            .Report("house-sour-jelly", Severity.Caution, "Our guests find such a jelly too sour.");
+        RuleSet house = RuleSet.Standard
+            .Without("decimal-slip")
+            .Regraded("dose-outside-window", Severity.Information)
+            .With(sourJelly, new HouseSaltRule());
+
+        Formula salty = Formula.Named("Salty tomato jelly")
+            .Base(b => b.Share(Pantry.TomatoWater, 100))
+            .Then("season", p => p.Add(Pantry.Salt, Dose.Percent(1.5).OfBase))
+            .Build();
+        foreach (Finding finding in salty.Review(house))
+        {
+            Console.WriteLine(finding);
+        }
+        #endregion
     }
 
     private static void Problems()
@@ -140,16 +173,16 @@ internal static class Snippets
         #endregion
     }
 
-    #region own-rule
+    #region house-salt-rule
     public sealed class HouseSaltRule : ICompatibilityRule
     {
         public string Id => "house-salt-limit";
 
-        public IEnumerable<Finding> Check(Formula formula)
+        public IEnumerable<Finding> Check(ReviewContext context)
         {
-            foreach (FormulaLine line in formula.Lines.Where(l => l.Ingredient == Pantry.Salt))
+            foreach (FormulaLine line in context.Formula.Lines.Where(l => l.Ingredient == Pantry.Salt))
             {
-                double percent = formula.Proportions.PercentOfTotal(line);
+                double percent = context.Formula.Proportions.PercentOfTotal(line);
                 if (percent > 1.2)
                 {
                     yield return new Finding(Id, Severity.Caution, "More salt than this house serves.",

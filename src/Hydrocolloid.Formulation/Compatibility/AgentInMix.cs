@@ -1,21 +1,35 @@
 using Hydrocolloid.Formulation.Internal;
 
-namespace Hydrocolloid.Formulation.Compatibility.Rules;
+namespace Hydrocolloid.Formulation.Compatibility;
 
 /// <summary>A hydrocolloid in a formula with its concentration in the continuous mix, which is what its dose figures are about.</summary>
-internal sealed class AgentDose
+internal sealed class AgentInMix
 {
     private const double FigurePrecision = 1.05;
 
-    private AgentDose(Formula formula, FormulaLine line)
+    private readonly ReviewContext _context;
+
+    private AgentInMix(ReviewContext context, FormulaLine line)
     {
-        Formula = formula;
+        _context = context;
         Line = line;
         Profile = line.Ingredient.Profile!;
-        Percent = formula.Proportions.PercentOfContinuousMix(line);
+        Percent = Formula.Proportions.PercentOfContinuousMix(line);
     }
 
-    public Formula Formula { get; }
+    public Formula Formula => _context.Formula;
+
+    /// <summary>What it is hydrated in.</summary>
+    public MixContents Medium => _context.HydrationMedium(Line);
+
+    /// <summary>The temperature at which it is held to dissolve: the plan's, or the least its protocol asks; °C.</summary>
+    public double? HydrationCelsius => Formula.Process.HydrateAtCelsius ?? Profile.Hydration.Window.Value.Celsius.Min;
+
+    /// <summary>How long it is held there: the plan's, or the least its protocol asks; min.</summary>
+    public double? HoldMinutes => (Formula.Process.HydrateSeconds ?? Profile.Hydration.Hold.Value.Seconds.Min) / 60;
+
+    /// <summary>True if it must be hot to dissolve, so that what is with it in the pot is heated too.</summary>
+    public bool IsHeated => HydrationCelsius >= 60;
 
     public FormulaLine Line { get; }
 
@@ -43,8 +57,11 @@ internal sealed class AgentDose
     public static bool IsWithin(NumberRange range, double percent)
         => new NumberRange(range.Min / FigurePrecision, range.Max * FigurePrecision).Contains(percent);
 
-    public static IEnumerable<AgentDose> All(Formula formula)
-        => formula.Lines.Where(l => l.IsContinuous && l.Ingredient.Profile is not null).Select(l => new AgentDose(formula, l));
+    public static IEnumerable<AgentInMix> All(ReviewContext context)
+        => context.Formula.Lines.Where(l => l.IsContinuous && l.Ingredient.Profile is not null).Select(l => new AgentInMix(context, l));
+
+    /// <summary>Whether it is an ingredient of the catalogue or made from one.</summary>
+    public bool Is(string id) => Line.Ingredient.Id == id || Line.Ingredient.BasedOn?.Id == id;
 
     /// <summary>
     /// The reading that a moved decimal sign would give: in the window of the texture aimed at, if the dose is outside every figure for

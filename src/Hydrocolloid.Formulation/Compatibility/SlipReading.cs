@@ -1,4 +1,4 @@
-namespace Hydrocolloid.Formulation.Compatibility.Rules;
+namespace Hydrocolloid.Formulation.Compatibility;
 
 /// <summary>A dose read with its decimal sign moved.</summary>
 /// <param name="Factor">10, 100, 0.1 or 0.01.</param>

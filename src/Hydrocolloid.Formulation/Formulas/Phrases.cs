@@ -1,4 +1,4 @@
-namespace Hydrocolloid.Formulation.Methods;
+namespace Hydrocolloid.Formulation;
 
 /// <summary>Names of lines inside sentences.</summary>
 internal static class Phrases

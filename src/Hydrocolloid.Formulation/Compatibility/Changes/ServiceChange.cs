@@ -1,0 +1,9 @@
+namespace Hydrocolloid.Formulation.Compatibility;
+
+/// <summary>Another service plan.</summary>
+/// <param name="Service">The plan.</param>
+public sealed record ServiceChange(ServicePlan Service) : FormulaChange
+{
+    /// <inheritdoc/>
+    public override Formula ApplyTo(Formula formula) => formula.WithService(Service);
+}

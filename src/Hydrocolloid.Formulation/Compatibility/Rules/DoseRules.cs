@@ -1,0 +1,210 @@
+using Hydrocolloid.Formulation.Internal;
+
+namespace Hydrocolloid.Formulation.Compatibility.Rules;
+
+/// <summary>Rules about doses, and about lines of which nothing is known.</summary>
+internal static class DoseRules
+{
+    public static IDescribedRule[] All => [new UnknownIngredientRule(), new DecimalSlipRule(), new GellingMinimumRule(), new DoseWindowRule()];
+}
+
+/// <summary>An ingredient that no catalogue knows: it is weighed, but nothing can be said of it.</summary>
+internal sealed class UnknownIngredientRule : IDescribedRule
+{
+    public string Id => "unknown-ingredient";
+
+    public RuleCard Card => new(
+        "formula",
+        "A line names an ingredient that no catalogue knows: a caution.",
+        null, default);
+
+    public IEnumerable<Finding> Check(ReviewContext context) => context.Formula.Lines.Where(l => !l.Ingredient.IsKnown).Select(l => new Finding(
+        Id, Severity.Caution,
+        $"'{l.Ingredient.Id}' is in no catalogue: it is weighed, but its water, allergens and behaviour are unknown. Check the spelling, or state it as an own ingredient.",
+        ValueList<string>.Own([l.Label])));
+}
+
+/// <summary>A dose outside every figure for it, but that a working window would hold if its decimal sign were moved.</summary>
+internal sealed class DecimalSlipRule : IDescribedRule
+{
+    public string Id => "decimal-slip";
+
+    public RuleCard Card => new(
+        "dose",
+        "A dose lies outside every published figure, but would lie in a working window if its decimal sign were moved: a conflict if it then does not gel or is a hundred times too much, else a caution.",
+        "The dose with the decimal sign moved.", DoseFigures.Windows);
+
+    public IEnumerable<Finding> Check(ReviewContext context)
+    {
+        foreach (AgentInMix agent in context.Agents)
+        {
+            if (agent.Slip() is { } reading)
+            {
+                yield return Report(agent, reading);
+            }
+        }
+    }
+
+    private Finding Report(AgentInMix agent, SlipReading reading)
+    {
+        DoseWindow window = reading.Window;
+        FormulaLine line = agent.Line;
+        string meant = Numbers.Significant(line.Dose.PercentByMass * reading.Factor, 6);
+        // Too little does not gel, and a hundred times too much is no dose at all; in between it is a doubt.
+        bool fails = agent.IsUnderMinimum || reading.Factor < 0.05;
+        return new Finding(
+            Id,
+            fails ? Severity.Conflict : Severity.Caution,
+            $"{agent.Stated()}; that is outside every published dose{(agent.ChosenWindow == window ? " for this texture" : "")}. Read as {meant} % of {line.Dose.Reference} it would be "
+            + $"{Numbers.Significant(reading.Percent, 3)} %, in the window for {Words.Of(window.Texture)} ({window.Percent.Value} %): "
+            + "a slip of the decimal sign is likely.",
+            ValueList<string>.Own([line.Label]),
+            ValueList<Evidence>.Own(
+            [
+                agent.Evidence(window.Percent.Value),
+                new Evidence($"{agent.Name} with the decimal sign moved", reading.Percent, "% by weight of the continuous mix", window.Percent.Value),
+            ]),
+            ValueList<Citation>.Own([window.Percent.Citation]),
+            ValueList<Remedy>.Own([new Remedy(
+                "decimal-sign-moved", $"Dose {agent.Name} at {meant} % of {line.Dose.Reference}, if that is what was meant.",
+                $"It is then {Numbers.Significant(reading.Percent, 3)} % of the continuous mix: {Words.Of(window.Texture)}.",
+                new DoseChange(line.Label, new Dose(line.Dose.PercentByMass * reading.Factor, line.Dose.Reference)),
+                ValueList<Citation>.Own([window.Percent.Citation]))]));
+    }
+}
+
+/// <summary>A gelling agent below the lowest dose that gels.</summary>
+internal sealed class GellingMinimumRule : IDescribedRule
+{
+    public string Id => "dose-under-gelling-minimum";
+
+    public RuleCard Card => new(
+        "dose",
+        "A gelling agent is under the lowest dose that gels: a conflict, or information if another agent carries the gel.",
+        "The dose that reaches the minimum, or the soft window if there is one.", DoseFigures.Minima);
+
+    public IEnumerable<Finding> Check(ReviewContext context)
+    {
+        List<AgentInMix> agents = context.Agents;
+        foreach (AgentInMix agent in agents.Where(a => a.IsUnderMinimum && a.Slip() is null))
+        {
+            Cited<NumberRange> minimum = agent.Profile.MinimumGellingPercent!;
+            bool anotherGels = agents.Any(a => a != agent && a.ReachesMinimum);
+            string outcome = anotherGels ? "It will not gel by itself; another agent of the formula carries the gel." : "It will not gel.";
+            yield return new Finding(
+                Id,
+                anotherGels ? Severity.Information : Severity.Conflict,
+                $"{agent.Stated()}; the lowest dose that gels is {Numbers.Significant(minimum.Value.Min!.Value, 4)} %. {outcome}",
+                ValueList<string>.Own([agent.Line.Label]),
+                ValueList<Evidence>.Own([agent.Evidence(new NumberRange(minimum.Value.Min, null))]),
+                ValueList<Citation>.Own([minimum.Citation]),
+                anotherGels ? default : ValueList<Remedy>.Own([Raise(agent, minimum)]));
+        }
+    }
+
+    /// <summary>To the window of the texture aimed at, else the lowest window of a gel; the bare minimum if there is none.</summary>
+    private static Remedy Raise(AgentInMix agent, Cited<NumberRange> minimum)
+    {
+        DoseWindow? window = agent.ChosenWindow ?? agent.Profile.DoseWindows
+            .Where(w => w.Texture is Texture.Soft or Texture.Firm or Texture.VeryFirm && w.Percent.Value.Min >= minimum.Value.Min)
+            .OrderBy(w => w.Percent.Value.Min).FirstOrDefault();
+        return window?.Percent.Value.Min is { } low ? DoseRemedy.To(agent, Math.Max(low, minimum.Value.Min!.Value), window)
+            : DoseRemedy.To(agent, minimum.Value.Min!.Value, "It then gels, just.", minimum.Citation);
+    }
+}
+
+/// <summary>
+/// A dose outside the working window of the texture aimed at; where no texture is stated, outside all working windows.
+/// A thickener beside a gelling agent is held against its own windows.
+/// </summary>
+internal sealed class DoseWindowRule : IDescribedRule
+{
+    public string Id => "dose-outside-window";
+
+    public RuleCard Card => new(
+        "dose",
+        "A dose lies outside the working window of the texture aimed at, or outside all windows where no texture is stated: a caution. Information if no window is known.",
+        "The dose at the near end of the window.", DoseFigures.Windows);
+
+    public IEnumerable<Finding> Check(ReviewContext context)
+    {
+        foreach (AgentInMix agent in context.Agents)
+        {
+            if (agent.Profile.DoseWindows.IsEmpty || agent.Slip() is not null || agent.IsUnderMinimum)
+            {
+                continue;
+            }
+
+            Texture? aim = context.Service.Texture;
+            if (aim is { } texture && agent.Profile.Role == HydrocolloidRole.GellingAgent)
+            {
+                if (agent.ChosenWindow is not { } window)
+                {
+                    yield return new Finding(
+                        Id, Severity.Information, $"{agent.Stated()}; no working dose for {Words.Of(texture)} is known, so the dose was not checked.",
+                        ValueList<string>.Own([agent.Line.Label]));
+                }
+                else if (!AgentInMix.IsWithin(window.Percent.Value, agent.Percent))
+                {
+                    yield return Outside(agent, window, $"the window for {Words.Of(texture)} is {window.Percent.Value} %");
+                }
+            }
+            else if (!agent.Profile.DoseWindows.Any(w => AgentInMix.IsWithin(w.Percent.Value, agent.Percent)))
+            {
+                DoseWindow nearest = agent.Profile.DoseWindows.OrderBy(w => Distance(w.Percent.Value, agent.Percent)).First();
+                yield return Outside(agent, nearest, $"the nearest window ({Words.Of(nearest.Texture)}) is {nearest.Percent.Value} %");
+            }
+        }
+    }
+
+    private static double Distance(NumberRange range, double value)
+        => Math.Max((range.Min ?? double.NegativeInfinity) - value, value - (range.Max ?? double.PositiveInfinity));
+
+    private Finding Outside(AgentInMix agent, DoseWindow window, string what)
+    {
+        double target = agent.Percent < window.Percent.Value.Min ? window.Percent.Value.Min.Value : window.Percent.Value.Max!.Value;
+        string consequence = agent.Percent < window.Percent.Value.Min ? "Expect it softer than meant." : "Expect it firmer or thicker than meant.";
+        return new Finding(
+            Id,
+            Severity.Caution,
+            $"{agent.Stated()}; {what}. {consequence}",
+            ValueList<string>.Own([agent.Line.Label]),
+            ValueList<Evidence>.Own([agent.Evidence(window.Percent.Value)]),
+            ValueList<Citation>.Own([window.Percent.Citation]),
+            ValueList<Remedy>.Own([DoseRemedy.To(agent, target, window)]));
+    }
+}
+
+/// <summary>The doses that the catalogue states, in words, for the cards of the dose rules.</summary>
+internal static class DoseFigures
+{
+    public static ValueList<Cited<string>> Windows => ValueList<Cited<string>>.From(
+        from ingredient in Catalogue.BuiltIn.Hydrocolloids
+        from window in ingredient.Profile!.DoseWindows
+        select new Cited<string>($"{ingredient.Name}, {Words.Of(window.Texture)}: {window.Percent.Value} %", window.Percent.Citation));
+
+    public static ValueList<Cited<string>> Minima => ValueList<Cited<string>>.From(
+        from ingredient in Catalogue.BuiltIn.Hydrocolloids
+        where ingredient.Profile!.MinimumGellingPercent is not null
+        let minimum = ingredient.Profile!.MinimumGellingPercent!
+        select new Cited<string>($"{ingredient.Name}: {minimum.Value} %", minimum.Citation));
+}
+
+/// <summary>Another dose of a hydrocolloid that is in the formula.</summary>
+internal static class DoseRemedy
+{
+    /// <summary>The dose that brings it into a window.</summary>
+    public static Remedy To(AgentInMix agent, double percent, DoseWindow window)
+        => To(agent, percent, $"It is then in the window for {Words.Of(window.Texture)}.", window.Percent.Citation);
+
+    /// <summary>The dose that makes it a percentage by weight of the continuous mix.</summary>
+    public static Remedy To(AgentInMix agent, double percent, string effect, Citation citation)
+    {
+        Dose dose = Amounts.ForPercentOfMix(agent.Formula, agent.Line, percent);
+        bool more = percent > agent.Percent;
+        return new Remedy(
+            more ? "raise-dose" : "lower-dose",
+            $"{(more ? "Raise" : "Lower")} {agent.Name} to {dose}: {Numbers.Significant(percent, 4)} % of the continuous mix.",
+            effect, new DoseChange(agent.Line.Label, dose), ValueList<Citation>.Own([citation]));
+    }
+}

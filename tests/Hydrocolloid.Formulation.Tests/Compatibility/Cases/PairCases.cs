@@ -1,0 +1,7 @@
+namespace Hydrocolloid.Formulation.Tests.Compatibility.Cases;
+
+/// <summary>Cases of the rules of this family.</summary>
+internal static class PairCases
+{
+    public static IEnumerable<RuleCase> All => [];
+}
