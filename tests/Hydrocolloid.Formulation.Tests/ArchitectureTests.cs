@@ -18,7 +18,7 @@ public partial class ArchitectureTests
         { "Formulas", ["Catalogues", "Text", "Batches", "Derivations", "Compatibility", "Methods", "Serialization"] },
         { "Batches", ["Catalogues", "Compatibility", "Methods", "Serialization"] },
         { "Derivations", ["Catalogues", "Text", "Batches", "Compatibility", "Methods", "Serialization"] },
-        { "Compatibility", ["Catalogues", "Batches", "Derivations", "Methods", "Serialization"] },
+        { "Compatibility", ["Batches", "Derivations", "Methods", "Serialization"] },
         { "Methods", ["Catalogues", "Batches", "Derivations", "Serialization"] },
     };
 

@@ -17,7 +17,7 @@ internal static class Amounts
     }
 
     /// <summary>A change that adds a percentage by weight of the continuous mix of an ingredient: more of its line if it is there, else a new line.</summary>
-    public static FormulaChange Add(Formula formula, Ingredient ingredient, double percent, string phase, string? beforePhase = null)
+    public static IFormulaChange Add(Formula formula, Ingredient ingredient, double percent, string phase, string? beforePhase = null)
     {
         if (formula.FindLine(ingredient.Id) is { IsBase: false } line)
         {

@@ -13,7 +13,7 @@ public sealed record Remedy
     /// <param name="change">The change to the formula.</param>
     /// <param name="citations">Where the advice and its amounts come from.</param>
     /// <exception cref="ArgumentException">The id is not kebab-case, or a text is blank.</exception>
-    public Remedy(string id, string advice, string effect, FormulaChange change, ValueList<Citation> citations = default)
+    public Remedy(string id, string advice, string effect, IFormulaChange change, ValueList<Citation> citations = default)
     {
         Id = Ids.Check(id, nameof(id));
         Advice = Guard.NotBlank(advice);
@@ -32,7 +32,7 @@ public sealed record Remedy
     public string Effect { get; }
 
     /// <summary>The change to the formula.</summary>
-    public FormulaChange Change { get; }
+    public IFormulaChange Change { get; }
 
     /// <summary>Where the advice and its amounts come from.</summary>
     public ValueList<Citation> Citations { get; }

@@ -28,7 +28,7 @@ public enum LimitedQuantity
     Fat,
 
     /// <summary>The hydrocolloid itself, % by weight of the mix.</summary>
-    Dose,
+    Concentration,
 
     /// <summary>Temperature, °C.</summary>
     Temperature,

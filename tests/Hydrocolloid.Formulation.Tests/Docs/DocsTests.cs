@@ -1,3 +1,4 @@
+using Hydrocolloid.Formulation.Compatibility;
 using System.Text.Json;
 using Hydrocolloid.Formulation.Serialization;
 

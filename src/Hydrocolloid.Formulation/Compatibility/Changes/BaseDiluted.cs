@@ -5,10 +5,10 @@ namespace Hydrocolloid.Formulation.Compatibility;
 /// <summary>A liquid in place of a part of the base, every other part less in proportion.</summary>
 /// <param name="Ingredient">The liquid; if the base holds it already, its share grows.</param>
 /// <param name="PercentOfBase">How much of the new base it takes, % by weight; over 0 and under 100.</param>
-public sealed record BaseDiluted(Ingredient Ingredient, double PercentOfBase) : FormulaChange
+public sealed record BaseDiluted(Ingredient Ingredient, double PercentOfBase) : IFormulaChange
 {
     /// <inheritdoc/>
-    public override Formula ApplyTo(Formula formula)
+    public Formula ApplyTo(Formula formula)
     {
         FormulaBuilder builder = formula.ToBuilder();
         List<DraftLine> lines = builder.BaseLines;

@@ -3,8 +3,8 @@ namespace Hydrocolloid.Formulation.Compatibility;
 /// <summary>Another dose in one line.</summary>
 /// <param name="Label">The label of the line, an addition.</param>
 /// <param name="Dose">The new dose.</param>
-public sealed record DoseChange(string Label, Dose Dose) : FormulaChange
+public sealed record DoseChange(string Label, Dose Dose) : IFormulaChange
 {
     /// <inheritdoc/>
-    public override Formula ApplyTo(Formula formula) => formula.WithDose(Label, Dose);
+    public Formula ApplyTo(Formula formula) => formula.WithDose(Label, Dose);
 }

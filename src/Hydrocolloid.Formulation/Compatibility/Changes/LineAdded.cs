@@ -5,10 +5,10 @@ namespace Hydrocolloid.Formulation.Compatibility;
 /// <param name="Dose">Its dose.</param>
 /// <param name="Phase">The name of the phase.</param>
 /// <param name="BeforePhase">If the phase is new, the phase it comes before; null to put it last.</param>
-public sealed record LineAdded(Ingredient Ingredient, Dose Dose, string Phase, string? BeforePhase = null) : FormulaChange
+public sealed record LineAdded(Ingredient Ingredient, Dose Dose, string Phase, string? BeforePhase = null) : IFormulaChange
 {
     /// <inheritdoc/>
-    public override Formula ApplyTo(Formula formula)
+    public Formula ApplyTo(Formula formula)
     {
         FormulaBuilder builder = formula.ToBuilder();
         PhasePlace.Of(builder, Phase, BeforePhase).Lines.Add(new DraftLine(Ingredient, Dose.PercentByMass, null, Dose.Reference, LineDetails.None));

@@ -3,14 +3,14 @@ namespace Hydrocolloid.Formulation.Compatibility;
 /// <summary>A line moved to a later phase, such as acid that goes in after the heat. Every mass stays what it was.</summary>
 /// <param name="Label">The label of the line, an addition.</param>
 /// <param name="Phase">The name of the phase it goes to: a later one, or a new one at the end.</param>
-public sealed record LineDelayed(string Label, string Phase) : FormulaChange
+public sealed record LineDelayed(string Label, string Phase) : IFormulaChange
 {
     /// <inheritdoc/>
     /// <remarks>
     /// The phase must not be an earlier one. The line's dose is restated on the base, and doses on what precedes are restated on what
     /// then precedes, because that no longer holds the line.
     /// </remarks>
-    public override Formula ApplyTo(Formula formula)
+    public Formula ApplyTo(Formula formula)
     {
         FormulaLine line = formula.Line(Label);
         if (line.IsBase)

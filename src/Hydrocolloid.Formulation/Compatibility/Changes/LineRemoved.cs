@@ -2,8 +2,8 @@ namespace Hydrocolloid.Formulation.Compatibility;
 
 /// <summary>One line less.</summary>
 /// <param name="Label">The label of the line.</param>
-public sealed record LineRemoved(string Label) : FormulaChange
+public sealed record LineRemoved(string Label) : IFormulaChange
 {
     /// <inheritdoc/>
-    public override Formula ApplyTo(Formula formula) => formula.Without(Label);
+    public Formula ApplyTo(Formula formula) => formula.Without(Label);
 }

@@ -2,8 +2,8 @@ namespace Hydrocolloid.Formulation.Compatibility;
 
 /// <summary>Another process plan.</summary>
 /// <param name="Process">The plan.</param>
-public sealed record ProcessChange(ProcessPlan Process) : FormulaChange
+public sealed record ProcessChange(ProcessPlan Process) : IFormulaChange
 {
     /// <inheritdoc/>
-    public override Formula ApplyTo(Formula formula) => formula.WithProcess(Process);
+    public Formula ApplyTo(Formula formula) => formula.WithProcess(Process);
 }

@@ -2,8 +2,8 @@ namespace Hydrocolloid.Formulation.Compatibility;
 
 /// <summary>Another service plan.</summary>
 /// <param name="Service">The plan.</param>
-public sealed record ServiceChange(ServicePlan Service) : FormulaChange
+public sealed record ServiceChange(ServicePlan Service) : IFormulaChange
 {
     /// <inheritdoc/>
-    public override Formula ApplyTo(Formula formula) => formula.WithService(Service);
+    public Formula ApplyTo(Formula formula) => formula.WithService(Service);
 }

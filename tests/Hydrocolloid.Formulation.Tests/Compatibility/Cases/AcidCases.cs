@@ -6,6 +6,7 @@ internal static class AcidCases
     public static IEnumerable<RuleCase> All =>
     [
         new("agar simmered in sour juice for ten minutes", "ph-while-heated", Severity.Caution, () => Simmered(10), () => Simmered(4), () => Simmered(10, Ingredient.Own("house-juice", "House juice"))),
+        new("agar simmered with citric acid in water", "ph-while-heated", Severity.Caution, () => Simmered(10, Pantry.Water), () => Simmered(4, Pantry.Water)),
     ];
 
     private static Formula Simmered(double minutes, Ingredient? liquid = null) => Formula.Named("test")

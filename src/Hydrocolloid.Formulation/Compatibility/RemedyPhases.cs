@@ -1,7 +1,7 @@
 namespace Hydrocolloid.Formulation.Compatibility;
 
 /// <summary>Names of the phases that remedies make.</summary>
-internal static class Phases
+internal static class RemedyPhases
 {
     public const string BeforeHeat = "before heating";
 
