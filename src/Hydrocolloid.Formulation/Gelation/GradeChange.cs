@@ -15,7 +15,7 @@ public sealed class GradeChange
     /// <summary>The rule used.</summary>
     public GradeRule Rule { get; }
 
-    /// <summary>The mass of the new grade, with the range that the uncertainty of the exponent leaves; no value if no relation holds for the agent.</summary>
+    /// <summary>The mass of the new grade, with the range that the uncertainty of the exponent leaves (not by the straight ratio, which states none); no value if no relation holds for the agent.</summary>
     public Estimate<Mass> Result { get; }
 
     /// <summary>What the other rule would give; null if no relation holds for the agent.</summary>

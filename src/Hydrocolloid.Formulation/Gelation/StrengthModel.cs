@@ -113,7 +113,7 @@ public sealed class StrengthModel
     {
         double dose = Guard.InRange(percent, double.Epsilon, 100, "%");
         double reference = Figure(grade);
-        return Curve(n => PowerLaw.At(reference, dose / ReferencePercent!.Value, n), dose);
+        return Curve(n => PowerLaw.At(reference, dose / ReferencePercent!.Value, n), StrengthUnit, dose);
     }
 
     /// <summary>The dose for a firmness, in % of the gel: c = c₀ · (S/grade)^(1/n).</summary>
@@ -127,7 +127,7 @@ public sealed class StrengthModel
     {
         double target = Guard.InRange(strength, double.Epsilon, 100_000, "");
         double reference = Figure(grade);
-        return Curve(n => PowerLaw.At(ReferencePercent!.Value, target / reference, 1 / n), null);
+        return Curve(n => PowerLaw.At(ReferencePercent!.Value, target / reference, 1 / n), "% of the gel", null);
     }
 
     /// <summary>The mass of another grade that gives the same firmness in the same batch.</summary>
@@ -150,15 +150,30 @@ public sealed class StrengthModel
         }
 
         double curve = PowerLaw.At(grams, ratio, 1 / _exponent), straight = grams * ratio;
+        if (rule == GradeRule.Proportional)
+        {
+            // By definition for °SAG; for the other scales a rule of the kitchen without a stated uncertainty.
+            Reliance reliance = Scale == GradeScale.Sag ? Reliance.Predictive : Reliance.Screening;
+            return new(rule, new(Mass.FromGrams(straight), null, null, reliance, Told(StraightName, straight, CurveName, curve), Scale == GradeScale.Bloom ? Leaf : Source), Mass.FromGrams(curve));
+        }
+
         (double low, double high) = Sorted(PowerLaw.At(grams, ratio, 1 / ExponentRange!.Value.Min!.Value), PowerLaw.At(grams, ratio, 1 / ExponentRange.Value.Max!.Value));
-        (double chosen, double other) = rule == GradeRule.StrengthCurve ? (curve, straight) : (straight, curve);
-        string names = Scale == GradeScale.Sag ? "mass × °SAG"
-            : rule == GradeRule.StrengthCurve ? CurveName : "mass × strength";
-        string text = $"{Text(grams)} of {from} is {Text(chosen)} of {to} by {names}"
-            + (Scale == GradeScale.Sag ? "" : $"; {Text(other)} by {(rule == GradeRule.StrengthCurve ? "mass × strength" : CurveName)}");
-        Reliance reliance = Scale == GradeScale.Sag ? Reliance.Predictive : rule == GradeRule.Proportional ? Reliance.Screening : Reliance;
-        return new(rule, new(Mass.FromGrams(chosen), Mass.FromGrams(low), Mass.FromGrams(high), reliance, text, rule == GradeRule.Proportional && Scale == GradeScale.Bloom ? Leaf : Source),
-            Mass.FromGrams(other));
+        return new(rule, new(Mass.FromGrams(curve), Mass.FromGrams(low), Mass.FromGrams(high), Scale == GradeScale.Sag ? Reliance.Predictive : Reliance,
+            Told(CurveName, curve, StraightName, straight), Source), Mass.FromGrams(straight));
+
+        string Told(string used, double result, string other, double otherResult)
+            => $"{Text(grams)} of {from} is {Text(result)} of {to} by {used}" + (used == other ? "" : $"; {Text(otherResult)} by {other}");
+    }
+
+    /// <summary>The grade of a lot by one measured gel, in the unit of the grade (g Bloom or g/cm²): S · (c₀/c)ⁿ. The gel must have been made and tested as the grade's test asks, but for the dose.</summary>
+    /// <param name="percent">The dose in % of the gel, above 0 (0.01) and up to 100.</param>
+    /// <param name="strength">The strength measured, in the unit of the grade, above 0 and up to 100 000.</param>
+    /// <returns>The figure of the grade.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    public Estimate<double> GradeOf(double percent, double strength)
+    {
+        double dose = Guard.InRange(percent, 0.01, 100, "%"), measured = Guard.InRange(strength, double.Epsilon, 100_000, "");
+        return Curve(n => PowerLaw.At(measured, ReferencePercent!.Value / dose, n), StrengthUnit, dose);
     }
 
     /// <summary>The explanation.</summary>
@@ -168,11 +183,20 @@ public sealed class StrengthModel
     /// <summary>A dose for one grade as a dose for another, in %: c · (S₁/S₂)^(1/n).</summary>
     internal double Corrected(double percent, double from, double to) => PowerLaw.At(percent, from / to, 1 / _exponent);
 
-    private string CurveName => Scale == GradeScale.Bloom ? "mass × √Bloom" : $"mass × strength^(1/{Numbers.Significant(_exponent, 3)})";
+    private string CurveName => Scale switch
+    {
+        GradeScale.Bloom => "mass × √Bloom",
+        GradeScale.Sag => StraightName,
+        _ => $"mass × strength^(1/{Numbers.Significant(_exponent, 3)})",
+    };
+
+    private string StraightName => Scale switch { GradeScale.Bloom => "mass × Bloom", GradeScale.Sag => "mass × °SAG", _ => "mass × strength" };
 
     private static StrengthModel None(Citation source, string reason) => new(null, null, 1, default, default, Reliance.QualitativeOnly, source, reason);
 
-    private Estimate<double> Curve(Func<double, double> at, double? percent)
+    private string StrengthUnit => Scale == GradeScale.Bloom ? "g" : "g/cm²";
+
+    private Estimate<double> Curve(Func<double, double> at, string unit, double? percent)
     {
         if (ReferencePercent is null)
         {
@@ -181,7 +205,8 @@ public sealed class StrengthModel
 
         double value = at(_exponent);
         (double low, double high) = Sorted(at(ExponentRange!.Value.Min!.Value), at(ExponentRange.Value.Max!.Value));
-        return new(value, low, high, Reliance, Explanation, Source, OutsideRange.Check("dose", percent ?? value, "% of the gel", ValidPercent.Min!.Value, ValidPercent.Max!.Value));
+        string text = $"{Numbers.Significant(value, 3)} {unit}, from {Numbers.Significant(low, 3)} to {Numbers.Significant(high, 3)}: {Explanation}";
+        return new(value, low, high, Reliance, text, Source, OutsideRange.Check("dose", percent ?? value, "% of the gel", ValidPercent.Min!.Value, ValidPercent.Max!.Value));
     }
 
     private double Figure(Grade grade)

@@ -139,7 +139,7 @@ public sealed record TrialFit
 
         NumberRange? interval = DegreesOfFreedom > 0 ? Fieller(y, t) : null;
         string text = $"{Numbers.Significant(target, 4)} at a dose of {Numbers.Significant(dose, 4)}"
-            + (interval is { } range ? $", between {range} at {Numbers.Significant(confidencePercent, 4)} % confidence"
+            + (interval is { } range ? $", between {Numbers.Significant(range.Min!.Value, 4)} and {Numbers.Significant(range.Max!.Value, 4)} at {Numbers.Significant(confidencePercent, 4)} % confidence"
                 : DegreesOfFreedom > 0 ? "; the slope is too uncertain for an interval" : "; two points give no interval");
         return new(dose, interval, OutsideDoses(dose), text);
     }
@@ -150,31 +150,31 @@ public sealed record TrialFit
         ? $"S = {Numbers.Significant(Intercept, 4)} + {Numbers.Significant(Slope, 4)} c"
         : $"S = {Numbers.Significant(Math.Exp(Intercept), 4)} {(CriticalDose > 0 ? "(c - " + Numbers.Significant(CriticalDose, 4) + ")" : "c")}^{Numbers.Significant(Slope, 4)}";
 
-    private static TrialFit Fit(TrialCurve curve, TrialPoint[] trial, double criticalDose, Func<TrialPoint, double> x, Func<TrialPoint, double> y, Func<TrialPoint, double?> rootOfWeight)
+    private static TrialFit Fit(TrialCurve curve, TrialPoint[] points, double criticalDose, Func<TrialPoint, double> x, Func<TrialPoint, double> y, Func<TrialPoint, double?> rootOfWeight)
     {
-        if (trial.Select(p => p.Dose).Distinct().Count() < 2)
+        if (points.Length == 0 || points.Max(x) - points.Min(x) <= 1e-9 * points.Max(p => Math.Abs(x(p))))
         {
-            throw new ArgumentException("Must hold at least two different doses.", nameof(trial));
+            throw new ArgumentException("Must hold at least two different doses.", nameof(points));
         }
 
-        int weighted = trial.Count(p => p.StandardDeviation is not null);
-        if (weighted > 0 && weighted < trial.Length)
+        int weighted = points.Count(p => p.StandardDeviation is not null);
+        if (weighted > 0 && weighted < points.Length)
         {
-            throw new ArgumentException("Must give the standard deviation of every point or of none.", nameof(trial));
+            throw new ArgumentException("Must give the standard deviation of every point or of none.", nameof(points));
         }
 
         // Weights with a mean of 1, so that the residual deviation is that of an average point.
-        double[] roots = [.. trial.Select(p => rootOfWeight(p) ?? 1)];
+        double[] roots = [.. points.Select(p => rootOfWeight(p) ?? 1)];
         double meanWeight = roots.Average(r => r * r);
         roots = [.. roots.Select(r => r / Math.Sqrt(meanWeight))];
-        Vector<double> observed = Vector<double>.Build.Dense(trial.Length, i => roots[i] * y(trial[i]));
-        var fit = new LeastSquares(Matrix<double>.Build.Dense(trial.Length, 2, (i, column) => roots[i] * (column == 0 ? 1 : x(trial[i]))), observed);
+        Vector<double> observed = Vector<double>.Build.Dense(points.Length, i => roots[i] * y(points[i]));
+        var fit = new LeastSquares(Matrix<double>.Build.Dense(points.Length, 2, (i, column) => roots[i] * (column == 0 ? 1 : x(points[i]))), observed);
 
-        double mean = trial.Select((p, i) => roots[i] * roots[i] * y(p)).Sum() / roots.Sum(r => r * r);
-        double scatter = trial.Select((p, i) => Math.Pow(roots[i] * (y(p) - mean), 2)).Sum();
+        double mean = points.Select((p, i) => roots[i] * roots[i] * y(p)).Sum() / roots.Sum(r => r * r);
+        double scatter = points.Select((p, i) => Math.Pow(roots[i] * (y(p) - mean), 2)).Sum();
         double rSquared = scatter > 0 ? Math.Max(1 - (fit.ResidualSumOfSquares / scatter), 0) : 0;
         return new(curve, fit.Coefficients[0], fit.Coefficients[1], fit.Covariance[0, 0], fit.Covariance[1, 1], fit.Covariance[0, 1], fit.ResidualDeviation, fit.DegreesOfFreedom, rSquared,
-            new(trial.Min(p => p.Dose), trial.Max(p => p.Dose)), criticalDose, ValueList<TrialPoint>.From(trial.Where((_, i) => IsOutlier(fit, observed, i))));
+            new(points.Min(p => p.Dose), points.Max(p => p.Dose)), criticalDose, ValueList<TrialPoint>.From(points.Where((_, i) => IsOutlier(fit, observed, i))));
     }
 
     // Externally studentised residual against Student's t at 5 % shared over the points (Bonferroni); Weisberg, Applied Linear Regression [recalled].

@@ -47,9 +47,14 @@ public static class WorkingDose
 
         double? At(double? percent) => percent is { } dose ? model.Corrected(dose, from.Value, agent.Grade!.Value) : null;
         var corrected = new NumberRange(At(window.Value.Min), At(window.Value.Max));
-        return new(corrected, null, null, Reliance.Screening, $"The catalogue's window {window.Value} % of {from} is {corrected} % of {agent.Grade}.", window.Citation,
+        return new(corrected, null, null, Reliance.Screening, $"The catalogue's window {window.Value} % of {from} is {Text(corrected)} % of {agent.Grade}.", window.Citation,
             Outside(corrected.Min, model) ?? Outside(corrected.Max, model));
     }
+
+    // To a hundredth of a per cent.
+    private static string Text(NumberRange range) => new NumberRange(Round(range.Min), Round(range.Max)).ToString();
+
+    private static double? Round(double? percent) => percent is { } dose ? Numbers.RoundHalfAway(dose, 2) : null;
 
     private static OutsideRange? Outside(double? percent, StrengthModel model)
         => percent is { } dose ? OutsideRange.Check("dose", dose, "% of the gel", model.ValidPercent.Min!.Value, model.ValidPercent.Max!.Value) : null;
