@@ -152,7 +152,7 @@ public sealed record TrialFit
 
     private static TrialFit Fit(TrialCurve curve, TrialPoint[] points, double criticalDose, Func<TrialPoint, double> x, Func<TrialPoint, double> y, Func<TrialPoint, double?> rootOfWeight)
     {
-        if (points.Length == 0 || points.Max(x) - points.Min(x) <= 1e-9 * points.Max(p => Math.Abs(x(p))))
+        if (points.Length == 0 || points.Max(p => p.Dose) - points.Min(p => p.Dose) <= 1e-9 * points.Max(p => p.Dose - criticalDose))
         {
             throw new ArgumentException("Must hold at least two different doses.", nameof(points));
         }
@@ -235,7 +235,7 @@ public sealed record TrialFit
         double square = (Slope * Slope) - (t * t * SlopeVariance);
         double half = (rise * Slope) + (t * t * Covariance);
         double constant = (rise * rise) - (t * t * InterceptVariance);
-        if (square <= 0)
+        if (square <= 1e-9 * Slope * Slope)
         {
             return null; // the slope may be zero, so the interval has no end
         }
