@@ -23,6 +23,7 @@ internal static class Guard
     internal const ulong DensityUnits = 0x9687FFFFFFFFFFFFUL;
     internal const ulong RatioUnits = 0x3FUL;
     internal const ulong PressureUnits = 0x100FFFFFFFFFFFFUL;
+    internal const ulong ForceUnits = 0x7FFFUL;
 
     public static double InRange(double value, double min, double max, string unit, [CallerArgumentExpression(nameof(value))] string name = "")
         => value >= min && value <= max
@@ -101,6 +102,13 @@ internal static class Guard
     {
         Defined((int)pressure.Unit, PressureUnits, name);
         return InRange(pressure.Pascals, 0, 1e9, "Pa", name);
+    }
+
+    /// <summary>Newtons, 0 to 1e6 N.</summary>
+    public static double Newtons(Force force, [CallerArgumentExpression(nameof(force))] string name = "")
+    {
+        Defined((int)force.Unit, ForceUnits, name);
+        return InRange(force.Newtons, 0, 1e6, "N", name);
     }
 
     /// <summary>% of a ratio, any finite number.</summary>

@@ -1,4 +1,5 @@
 using Hydrocolloid.Formulation.Compatibility;
+using Hydrocolloid.Formulation.Gelation;
 using Hydrocolloid.Formulation.Serialization;
 using Hydrocolloid.Formulation.Text;
 using UnitsNet;
@@ -21,6 +22,8 @@ internal static class Snippets
         ["house-salt-rule"] = () => { },
         ["problems"] = Problems,
         ["own-ingredients"] = OwnIngredients,
+        ["another-bloom"] = AnotherBloom,
+        ["own-trial"] = OwnTrial,
     };
 
     private static void FirstFormula()
@@ -171,6 +174,37 @@ internal static class Snippets
         Console.WriteLine(sheet);
         Console.WriteLine(Catalogue.BuiltIn.Find("E 406")[0].Id);
         #endregion
+    }
+
+    private static void AnotherBloom()
+    {
+        #region another-bloom
+        var gelatin = StrengthModel.For(Hydrocolloids.GelatinTypeA);
+        var bought = new Grade(GradeScale.Bloom, 225);
+        var inStock = new Grade(GradeScale.Bloom, 160);
+
+        Console.WriteLine(gelatin.Substitute(Mass.FromGrams(2.6), bought, inStock));
+
+        Console.WriteLine(gelatin.StrengthAt(inStock, 3.08));
+        Console.WriteLine(WorkingDose.For(Hydrocolloids.GelatinTypeA.WithGrade(inStock), Texture.VeryFirm));
+        Console.WriteLine(StrengthModel.For(Hydrocolloids.CarrageenanKappa).StrengthAt(new Grade(GradeScale.GelStrength, 900), 0.6));
+        #endregion
+    }
+
+    private static void OwnTrial()
+    {
+        #region own-trial
+        TrialFit trial = TrialFit.PowerLaw(
+        [
+            new(0.4, 61), new(0.6, 118), new(0.8, 203), new(1.0, 290), new(1.2, 405), // % agar, g/cm²
+        ]);
+
+        Console.WriteLine(trial);
+        Console.WriteLine(trial.DoseFor(150));
+        Console.WriteLine(trial.StrengthAt(0.7));
+        Console.WriteLine(trial.StrengthAt(2));
+        #endregion
+        trial.Issues.Should().BeEmpty();
     }
 
     #region house-salt-rule

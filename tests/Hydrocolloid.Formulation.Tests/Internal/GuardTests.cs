@@ -74,6 +74,7 @@ public class GuardTests
         FluentActions.Invoking(() => Guard.Metres(new Length(1, (LengthUnit)unit))).Should().Throw<ArgumentException>();
         FluentActions.Invoking(() => Guard.KilogramsPerCubicMetre(new Density(1, (DensityUnit)unit))).Should().Throw<ArgumentException>();
         FluentActions.Invoking(() => Guard.Pascals(new Pressure(1, (PressureUnit)unit))).Should().Throw<ArgumentException>();
+        FluentActions.Invoking(() => Guard.Newtons(new Force(1, (ForceUnit)unit))).Should().Throw<ArgumentException>();
     }
 
     [Fact]
@@ -87,6 +88,7 @@ public class GuardTests
         Mask<LengthUnit>().Should().Be(Guard.LengthUnits);
         Mask<DensityUnit>().Should().Be(Guard.DensityUnits);
         Mask<PressureUnit>().Should().Be(Guard.PressureUnits);
+        Mask<ForceUnit>().Should().Be(Guard.ForceUnits);
     }
 
     [Fact]
