@@ -11,6 +11,7 @@ public partial class ArchitectureTests
         { "Internal", ["Figures", "Ingredients", "Hydrocolloids", "Catalogues", "Formulas", "Batches", "Derivations", "Compatibility", "Methods", "Serialization"] },
         { "Figures", ["Ingredients", "Hydrocolloids", "Catalogues", "Text", "Formulas", "Batches", "Derivations", "Compatibility", "Methods", "Serialization"] },
         { "Chemistry", ["Ingredients", "Hydrocolloids", "Catalogues", "Text", "Formulas", "Batches", "Derivations", "Compatibility", "Methods", "Serialization"] },
+        { "Thermal", ["Ingredients", "Hydrocolloids", "Catalogues", "Text", "Formulas", "Batches", "Derivations", "Compatibility", "Methods", "Serialization"] },
         { "Hydrocolloids", ["Text", "Formulas", "Batches", "Derivations", "Compatibility", "Methods", "Serialization"] },
         { "Ingredients", ["Text", "Formulas", "Batches", "Derivations", "Compatibility", "Methods", "Serialization"] },
         { "Catalogues", ["Text", "Formulas", "Batches", "Derivations", "Compatibility", "Methods", "Serialization"] },

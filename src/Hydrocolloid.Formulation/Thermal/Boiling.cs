@@ -15,7 +15,7 @@ public static class Boiling
 {
     private const double StandardPascals = 101_325, GasConstant = 8.314462618, ZeroCelsiusKelvins = 273.15;
     private const double WaterGramsPerMol = 18.01528, SucroseGramsPerMol = 342.3, EthanolGramsPerMol = 46.068;
-    private const double MaxSucroseFraction = 0.95, MaxSaltGrams = 35.6, MaxGlucoseGrams = 1900; // per 100 g of water: where the relations are held fast
+    private const double MaxSucroseFraction = 0.95, MaxSaltGrams = 36, MaxGlucoseGrams = 1900; // per 100 g of water: where the relations are held fast
 
     // Starzak and Peacock 1997: Q in J/mol, a, b.
     private const double Q = -17_638, A = -1.0038, B = -0.24653;

@@ -41,7 +41,7 @@ internal readonly struct LumpedCooling
             return _surroundings + (u1 * Math.Exp(-constant));
         }
 
-        // In v = ln|u| the equation is nearly linear; the heat capacity changes by far less than the factor of 4 that the bracket allows.
+        // In v = ln|u| the equation is nearly linear; the heat capacity changes by far less than the factor of 4 that the bracket allows, and 1e-9 covers rounding.
         double sign = Math.Sign(u1), alpha = _alpha, beta = _beta, gamma = _gamma;
         double Miss(double v)
         {
@@ -49,6 +49,6 @@ internal readonly struct LumpedCooling
             return start - v + (((beta * (u1 - u)) + (gamma / 2 * ((u1 * u1) - (u * u)))) / alpha) - constant;
         }
 
-        return _surroundings + (sign * Math.Exp(Brent.FindRoot(Miss, start - (4 * constant), start, 1e-13, 200)));
+        return _surroundings + (sign * Math.Exp(Brent.FindRoot(Miss, start - (4 * constant) - 1e-9, start + 1e-9, 1e-13, 200)));
     }
 }
