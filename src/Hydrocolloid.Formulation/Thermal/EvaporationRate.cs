@@ -36,13 +36,14 @@ public readonly record struct EvaporationRate
 
     /// <summary>A boil under a known heater: all heat that does not go elsewhere evaporates water, ṁ = (P - losses)/h. A pot still on its way to the boil loses less.</summary>
     /// <param name="heater">Power of the heater that reaches the pot.</param>
-    /// <param name="losses">Power that the pot loses through its walls and by radiation; must be measured or guessed.</param>
+    /// <param name="losses">Power that the pot loses through its walls and by radiation.</param>
     /// <param name="boilsAt">Where the liquid boils; the heat of vaporization is known from 5 to 120 °C.</param>
+    /// <param name="isEstimate">Whether the two powers are guesses rather than measured.</param>
     /// <returns>The rate; 0 if the losses take all.</returns>
-    public static EvaporationRate ByHeater(Power heater, Power losses, Temperature boilsAt)
+    public static EvaporationRate ByHeater(Power heater, Power losses, Temperature boilsAt, bool isEstimate = true)
     {
         Computed<SpecificEnergy> heat = SaturatedWater.HeatOfVaporization(boilsAt);
-        return new(Math.Max(0, Guard.Watts(heater) - Guard.Watts(losses)) / heat.Value.JoulesPerKilogram, false, heat.Outside);
+        return new(Math.Max(0, Guard.Watts(heater) - Guard.Watts(losses)) / heat.Value.JoulesPerKilogram, isEstimate, heat.Outside);
     }
 
     /// <summary>
