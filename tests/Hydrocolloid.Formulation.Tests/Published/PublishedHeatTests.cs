@@ -67,7 +67,8 @@ public class PublishedHeatTests
             "boilOff" => EvaporationRate.ByHeater(Power.FromKilowatts(Number("kilowatts")), Power.FromWatts(0), Temperature.FromDegreesCelsius(Number("celsius"))).Rate.KilogramsPerHour,
             "grashof" => BathGrashof,
             "filmRate" => EvaporationRate.FilmRate(3.5, BathLength, BathGrashof, BathViscosity, BathDiffusivity, EvaporationRate.VapourDensity(50, 1) - EvaporationRate.VapourDensity(25, 0.52)),
-            "radiation" => HeatLoss.Radiated(Area.FromSquareMeters(Number("squareMetres")), Number("emissivity"), Temperature.FromKelvins(Number("kelvins")), Temperature.FromKelvins(Number("roomKelvins"))).Watts is var w ? (double)w : 0,
+            "radiation" => (double)HeatLoss.Radiated(Area.FromSquareMeters(Number("squareMetres")), Number("emissivity"), Temperature.FromKelvins(Number("kelvins")), Temperature.FromKelvins(Number("roomKelvins"))).Watts,
+            "sucroseActivity" => SucroseActivity(Number("percent"), Temperature.FromDegreesCelsius(Number("celsius"))),
             "saltActivity" => WaterActivity.Ross([new SoluteAmount(Solute.SodiumChloride, 100 * Number("percent") / (100 - Number("percent")))]).Value,
             string other => throw new InvalidOperationException(other),
             null => throw new InvalidOperationException(),
@@ -94,6 +95,14 @@ public class PublishedHeatTests
         }
 
         return low;
+    }
+
+    // Water activity is the pressure under which the solution boils at a temperature against that of water.
+    private static double SucroseActivity(double percent, Temperature temperature)
+    {
+        var thin = PotPressure.Measured(Pressure.FromKilopascals(1));
+        Pressure over = Boiling.Reaches(new TemperatureRange(temperature, null), new LiquidShares(100 - percent, percent), thin).GaugeNeeded!.Value;
+        return (over.Pascals + 1000) / SaturatedWater.PressureAt(temperature).Value.Pascals;
     }
 
     private static double ColdRatio(ColdShare share) => share.ColdPercent / (100 - share.ColdPercent);
