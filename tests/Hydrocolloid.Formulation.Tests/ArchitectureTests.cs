@@ -16,6 +16,7 @@ public partial class ArchitectureTests
         { "Ingredients", ["Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization"] },
         { "Catalogues", ["Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization"] },
         { "Text", ["Figures", "Ingredients", "Hydrocolloids", "Catalogues", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization"] },
+        { "Thermal", ["Ingredients", "Hydrocolloids", "Catalogues", "Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization"] },
         { "Formulas", ["Catalogues", "Text", "Batches", "Derivations", "Compatibility", "Methods", "Serialization"] },
         { "Batches", ["Catalogues", "Compatibility", "Methods", "Serialization"] },
         { "Derivations", ["Catalogues", "Text", "Batches", "Compatibility", "Methods", "Serialization"] },

@@ -24,6 +24,11 @@ internal static class Guard
     internal const ulong RatioUnits = 0x3FUL;
     internal const ulong PressureUnits = 0x100FFFFFFFFFFFFUL;
     internal const ulong ForceUnits = 0x7FFFUL;
+    internal const ulong SpecificEntropyUnits = 0x1FFUL;
+    internal const ulong EnergyUnits = 0x541FFFFFFFFFUL;
+    internal const ulong PowerUnits = 0x13FFFFFFUL;
+    internal const ulong MassFlowUnits = 0x1FFFFFFFFUL;
+    internal const ulong AreaUnits = 0x3FFFUL;
 
     public static double InRange(double value, double min, double max, string unit, [CallerArgumentExpression(nameof(value))] string name = "")
         => value >= min && value <= max
@@ -109,6 +114,42 @@ internal static class Guard
     {
         Defined((int)force.Unit, ForceUnits, name);
         return InRange(force.Newtons, 0, 1e6, "N", name);
+    }
+
+    /// <summary>J/(kg·K), 1 to 1e5.</summary>
+    public static double JoulesPerKilogramKelvin(SpecificEntropy heat, [CallerArgumentExpression(nameof(heat))] string name = "")
+    {
+        Defined((int)heat.Unit, SpecificEntropyUnits, name);
+        return InRange(heat.JoulesPerKilogramKelvin, 1, 1e5, "J/(kg·K)", name);
+    }
+
+    /// <summary>Joules, 0 to 1e15 J.</summary>
+    public static double Joules(Energy energy, [CallerArgumentExpression(nameof(energy))] string name = "")
+    {
+        Defined((int)energy.Unit, EnergyUnits, name);
+        return InRange(energy.Joules, 0, 1e15, "J", name);
+    }
+
+    /// <summary>Watts, 0 to 1e9 W.</summary>
+    public static double Watts(Power power, [CallerArgumentExpression(nameof(power))] string name = "")
+    {
+        Defined((int)power.Unit, PowerUnits, name);
+        // Power counts in decimals, which overflow when a huge number of a huge unit is converted.
+        return Math.Abs(power.Value) <= 1_000_000_000_000m ? InRange((double)power.Watts, 0, 1e9, "W", name) : throw OutOfRange((double)power.Value, 0, 1e9, "W", name);
+    }
+
+    /// <summary>kg/s, 0 to 1e6.</summary>
+    public static double KilogramsPerSecond(MassFlow flow, [CallerArgumentExpression(nameof(flow))] string name = "")
+    {
+        Defined((int)flow.Unit, MassFlowUnits, name);
+        return InRange(flow.KilogramsPerSecond, 0, 1e6, "kg/s", name);
+    }
+
+    /// <summary>m², 0 to 1e6.</summary>
+    public static double SquareMetres(Area area, [CallerArgumentExpression(nameof(area))] string name = "")
+    {
+        Defined((int)area.Unit, AreaUnits, name);
+        return InRange(area.SquareMeters, 0, 1e6, "m²", name);
     }
 
     /// <summary>% of a ratio, any finite number.</summary>

@@ -12,8 +12,8 @@ namespace Hydrocolloid.Formulation.Thermal;
 /// </summary>
 public static class FoodProperties
 {
-    private const double MinCelsius = 0;
-    private const double MaxCelsius = 150;
+    internal const double MinCelsius = 0;
+    internal const double MaxCelsius = 150;
 
     private static readonly Component Water = new(new(997.18, 0.0031439, -0.0037574), new(4.1762, -9.0864e-5, 5.4731e-6), new(0.57109, 0.0017625, -6.7036e-6));
     private static readonly Component Protein = new(new(1329.9, -0.5184, 0), new(2.0082, 0.0012089, -1.3129e-6), new(0.17881, 0.0011958, -2.7178e-6));
@@ -39,13 +39,19 @@ public static class FoodProperties
     public static Computed<SpecificEntropy> SpecificHeatOf(FoodShares food, Temperature temperature)
     {
         double t = Guard.Celsius(temperature);
-        double heat = 0;
-        foreach ((Component component, double share) in Parts(food))
-        {
-            heat += share * component.HeatKilojoulesPerKgK.At(t);
-        }
+        return new(SpecificEntropy.FromKilojoulesPerKilogramKelvin(HeatKilojoulesPerKgK(food).At(t)), InRange(t));
+    }
 
-        return new(SpecificEntropy.FromKilojoulesPerKilogramKelvin(heat), InRange(t));
+    /// <summary>Heat that a kilogram takes up between two temperatures: the specific heat integrated, Δh = a·Δt + b·Δt²/2 + c·Δt³/3. No freezing, melting or boiling in between.</summary>
+    /// <param name="food">What the food is made of.</param>
+    /// <param name="from">The temperature at the start; the equations hold from 0 to 150 °C.</param>
+    /// <param name="to">The temperature at the end; the equations hold from 0 to 150 °C.</param>
+    /// <returns>The heat per kg, below 0 where the food gives heat off, and whether both temperatures are in range.</returns>
+    public static Computed<SpecificEnergy> HeatBetween(FoodShares food, Temperature from, Temperature to)
+    {
+        double start = Guard.Celsius(from), end = Guard.Celsius(to);
+        Polynomial heat = HeatKilojoulesPerKgK(food);
+        return new(SpecificEnergy.FromKilojoulesPerKilogram(heat.Integral(end) - heat.Integral(start)), InRange(start) ?? InRange(end));
     }
 
     /// <summary>Thermal conductivity by the parallel model.</summary>
@@ -64,6 +70,19 @@ public static class FoodProperties
 
         return new(ThermalConductivity.FromWattsPerMeterKelvin(conductivity), InRange(t));
     }
+
+    internal static Polynomial HeatKilojoulesPerKgK(FoodShares food)
+    {
+        Polynomial heat = default;
+        foreach ((Component component, double share) in Parts(food))
+        {
+            heat = heat.Plus(component.HeatKilojoulesPerKgK.Times(share));
+        }
+
+        return heat;
+    }
+
+    internal static OutsideRange? InRange(double celsius) => OutsideRange.Check("temperature", celsius, "°C", MinCelsius, MaxCelsius);
 
     private static double SpecificVolume(FoodShares food, double t)
     {
@@ -84,13 +103,6 @@ public static class FoodProperties
             (Water, food.WaterPercent / sum), (Protein, food.ProteinPercent / sum), (Fat, food.FatPercent / sum),
             (Carbohydrate, food.CarbohydratePercent / sum), (Fibre, food.FibrePercent / sum), (Ash, food.AshPercent / sum),
         ];
-    }
-
-    private static OutsideRange? InRange(double celsius) => OutsideRange.Check("temperature", celsius, "°C", MinCelsius, MaxCelsius);
-
-    private readonly record struct Polynomial(double A, double B, double C)
-    {
-        public double At(double celsius) => A + celsius * (B + celsius * C);
     }
 
     private sealed record Component(Polynomial DensityKgPerM3, Polynomial HeatKilojoulesPerKgK, Polynomial WattsPerMetreK);

@@ -2,6 +2,7 @@ using Hydrocolloid.Formulation.Compatibility;
 using Hydrocolloid.Formulation.Gelation;
 using Hydrocolloid.Formulation.Serialization;
 using Hydrocolloid.Formulation.Text;
+using Hydrocolloid.Formulation.Thermal;
 using UnitsNet;
 
 namespace Hydrocolloid.Formulation.Tests.Docs;
@@ -24,6 +25,9 @@ internal static class Snippets
         ["own-ingredients"] = OwnIngredients,
         ["another-bloom"] = AnotherBloom,
         ["own-trial"] = OwnTrial,
+        ["boiling"] = BoilingHigh,
+        ["joining"] = JoiningPieces,
+        ["evaporation"] = EvaporationOfAPot,
     };
 
     private static void FirstFormula()
@@ -205,6 +209,48 @@ internal static class Snippets
         Console.WriteLine(trial.StrengthAt(2));
         #endregion
         trial.Issues.Should().BeEmpty();
+    }
+
+    private static void BoilingHigh()
+    {
+        #region boiling
+        var kitchen = PotPressure.AtAltitude(Length.FromMeters(2240));
+        var syrup = new LiquidShares(waterPercent: 80, sucrosePercent: 20);
+
+        Console.WriteLine(Boiling.PointOf(syrup, kitchen));
+        Console.WriteLine(Boiling.Reaches(new TemperatureRange(Temperature.FromDegreesCelsius(95), null), syrup, kitchen));
+        #endregion
+    }
+
+    private static void JoiningPieces()
+    {
+        #region joining
+        var sol = JoiningBody.Food(Mass.FromGrams(500), Temperature.FromDegreesCelsius(75), new FoodShares(88, carbohydratePercent: 12));
+        var pieces = JoiningBody.Food(Mass.FromGrams(500), Temperature.FromDegreesCelsius(5), new FoodShares(85, carbohydratePercent: 13.5, fibrePercent: 1.5));
+        var bowl = JoiningBody.OfSpecificHeat(Mass.FromGrams(600), Temperature.FromDegreesCelsius(20), VesselMaterials.StainlessSteel.Value);
+        var stirring = HeatLoss.AtRate(1.5, Temperature.FromDegreesCelsius(20), Duration.FromMinutes(2));
+        var target = Temperature.FromDegreesCelsius(45);
+
+        JoinedMix mix = Joining.Of([sol, pieces, bowl], stirring);
+        Console.WriteLine(mix.Against(Temperature.FromDegreesCelsius(40), TemperatureDelta.FromKelvins(5)));
+        Console.WriteLine(Joining.TemperatureNeeded(pieces, [sol, bowl], target, stirring));
+        Console.WriteLine(Joining.TemperatureNeeded(sol, [pieces, bowl], target, stirring));
+        Console.WriteLine(Joining.LargestColdShare(
+            sol.At(Temperature.FromDegreesCelsius(90)), sol.At(Temperature.FromDegreesCelsius(5)).OfMass(Mass.Zero), [pieces.At(Temperature.FromDegreesCelsius(38)), bowl], target, stirring));
+        #endregion
+    }
+
+    private static void EvaporationOfAPot()
+    {
+        #region evaporation
+        var boil = EvaporationRate.ByHeater(Power.FromWatts(1500), losses: Power.FromWatts(500), Temperature.FromDegreesCelsius(100));
+        Console.WriteLine(boil);
+        Console.WriteLine($"{boil.LostIn(Duration.FromMinutes(10), Mass.FromKilograms(2)).Grams:0} g to top up after 10 min");
+
+        // A pan of 30 cm kept at 80 °C.
+        Console.WriteLine(EvaporationRate.FromSurface(
+            Area.FromSquareCentimeters(707), Length.FromCentimeters(94), Temperature.FromDegreesCelsius(80), Temperature.FromDegreesCelsius(22), humidityPercent: 50));
+        #endregion
     }
 
     #region house-salt-rule

@@ -75,6 +75,11 @@ public class GuardTests
         FluentActions.Invoking(() => Guard.KilogramsPerCubicMetre(new Density(1, (DensityUnit)unit))).Should().Throw<ArgumentException>();
         FluentActions.Invoking(() => Guard.Pascals(new Pressure(1, (PressureUnit)unit))).Should().Throw<ArgumentException>();
         FluentActions.Invoking(() => Guard.Newtons(new Force(1, (ForceUnit)unit))).Should().Throw<ArgumentException>();
+        FluentActions.Invoking(() => Guard.JoulesPerKilogramKelvin(new SpecificEntropy(1, (SpecificEntropyUnit)unit))).Should().Throw<ArgumentException>();
+        FluentActions.Invoking(() => Guard.Joules(new Energy(1, (EnergyUnit)unit))).Should().Throw<ArgumentException>();
+        FluentActions.Invoking(() => Guard.Watts(new Power(1, (PowerUnit)unit))).Should().Throw<ArgumentException>();
+        FluentActions.Invoking(() => Guard.KilogramsPerSecond(new MassFlow(1, (MassFlowUnit)unit))).Should().Throw<ArgumentException>();
+        FluentActions.Invoking(() => Guard.SquareMetres(new Area(1, (AreaUnit)unit))).Should().Throw<ArgumentException>();
     }
 
     [Fact]
@@ -89,7 +94,16 @@ public class GuardTests
         Mask<DensityUnit>().Should().Be(Guard.DensityUnits);
         Mask<PressureUnit>().Should().Be(Guard.PressureUnits);
         Mask<ForceUnit>().Should().Be(Guard.ForceUnits);
+        Mask<SpecificEntropyUnit>().Should().Be(Guard.SpecificEntropyUnits);
+        Mask<EnergyUnit>().Should().Be(Guard.EnergyUnits);
+        Mask<PowerUnit>().Should().Be(Guard.PowerUnits);
+        Mask<MassFlowUnit>().Should().Be(Guard.MassFlowUnits);
+        Mask<AreaUnit>().Should().Be(Guard.AreaUnits);
     }
+
+    [Fact]
+    public void Power_too_great_to_be_converted_is_refused()
+        => FluentActions.Invoking(() => Guard.Watts(new Power(decimal.MaxValue, PowerUnit.Petawatt))).Should().Throw<ArgumentOutOfRangeException>();
 
     [Fact]
     public void Every_defined_unit_is_read()
