@@ -23,6 +23,10 @@ internal static class Guard
     internal const ulong DensityUnits = 0x9687FFFFFFFFFFFFUL;
     internal const ulong RatioUnits = 0x3FUL;
     internal const ulong PressureUnits = 0x100FFFFFFFFFFFFUL;
+    internal const ulong SpecificEntropyUnits = 0x1FFUL;
+    internal const ulong AreaUnits = 0x3FFFUL;
+    internal const ulong HeatTransferCoefficientUnits = 0x497UL;
+    internal const ulong ThermalConductivityUnits = 0x3UL;
 
     public static double InRange(double value, double min, double max, string unit, [CallerArgumentExpression(nameof(value))] string name = "")
         => value >= min && value <= max
@@ -82,6 +86,13 @@ internal static class Guard
         return InRange(duration.Seconds, 0, 1e9, "s", name);
     }
 
+    /// <summary>Seconds, above 0 and up to 1e9 s.</summary>
+    public static double PositiveSeconds(Duration duration, [CallerArgumentExpression(nameof(duration))] string name = "")
+    {
+        double seconds = Seconds(duration, name);
+        return seconds > 0 ? seconds : throw new ArgumentOutOfRangeException(name, seconds, "Must be more than 0 s.");
+    }
+
     /// <summary>Metres, -1e6 to 1e6 m.</summary>
     public static double Metres(Length length, [CallerArgumentExpression(nameof(length))] string name = "")
     {
@@ -101,6 +112,34 @@ internal static class Guard
     {
         Defined((int)pressure.Unit, PressureUnits, name);
         return InRange(pressure.Pascals, 0, 1e9, "Pa", name);
+    }
+
+    /// <summary>J/(kg·K), 1 to 1e5.</summary>
+    public static double JoulesPerKilogramKelvin(SpecificEntropy heat, [CallerArgumentExpression(nameof(heat))] string name = "")
+    {
+        Defined((int)heat.Unit, SpecificEntropyUnits, name);
+        return InRange(heat.JoulesPerKilogramKelvin, 1, 1e5, "J/(kg·K)", name);
+    }
+
+    /// <summary>m², 0 to 1e6.</summary>
+    public static double SquareMetres(Area area, [CallerArgumentExpression(nameof(area))] string name = "")
+    {
+        Defined((int)area.Unit, AreaUnits, name);
+        return InRange(area.SquareMeters, 0, 1e6, "m²", name);
+    }
+
+    /// <summary>W/(m²·K), 0.01 to 1e6.</summary>
+    public static double WattsPerSquareMetreKelvin(HeatTransferCoefficient film, [CallerArgumentExpression(nameof(film))] string name = "")
+    {
+        Defined((int)film.Unit, HeatTransferCoefficientUnits, name);
+        return InRange(film.WattsPerSquareMeterKelvin, 0.01, 1e6, "W/(m²·K)", name);
+    }
+
+    /// <summary>W/(m·K), 0.001 to 1000.</summary>
+    public static double WattsPerMetreKelvin(ThermalConductivity conductivity, [CallerArgumentExpression(nameof(conductivity))] string name = "")
+    {
+        Defined((int)conductivity.Unit, ThermalConductivityUnits, name);
+        return InRange(conductivity.WattsPerMeterKelvin, 0.001, 1000, "W/(m·K)", name);
     }
 
     /// <summary>% of a ratio, any finite number.</summary>

@@ -87,6 +87,10 @@ public class GuardTests
         Mask<LengthUnit>().Should().Be(Guard.LengthUnits);
         Mask<DensityUnit>().Should().Be(Guard.DensityUnits);
         Mask<PressureUnit>().Should().Be(Guard.PressureUnits);
+        Mask<SpecificEntropyUnit>().Should().Be(Guard.SpecificEntropyUnits);
+        Mask<AreaUnit>().Should().Be(Guard.AreaUnits);
+        Mask<HeatTransferCoefficientUnit>().Should().Be(Guard.HeatTransferCoefficientUnits);
+        Mask<ThermalConductivityUnit>().Should().Be(Guard.ThermalConductivityUnits);
     }
 
     [Fact]
