@@ -24,10 +24,23 @@ internal sealed class ConductionSeries
         Shape = shape;
         Biot = biot;
         Roots = RootsOf(shape, biot);
+        if (biot < 1e-4)
+        {
+            // Too flat there to be found: z² = d Bi (1 - Bi/(d + 2)), the expansion to within 1e-9.
+            Roots[0] = Math.Sqrt(Dimension * biot * (1 - (biot / (Dimension + 2))));
+        }
+
         for (int n = 0; n < Terms; n++)
         {
             double z = Roots[n];
             (Surface[n], double slope, _norms[n]) = AtSurface(shape, z);
+            if (biot < 1)
+            {
+                // The same by way of the film, -φ' = Bi φ: for a small first root the difference of sines would cancel.
+                slope = biot * Surface[n];
+                _norms[n] = 0.5 * Surface[n] * Surface[n] * (1 + (biot * (biot + 2 - Dimension) / (z * z)));
+            }
+
             Mean[n] = MeanOf(shape, z, slope);
         }
     }
@@ -155,22 +168,23 @@ internal sealed class ConductionSeries
             }
         }
 
-        double Value(double z)
-        {
-            Evaluate(z);
-            return (z * j1) - (biot * j0);
-        }
-
-        double Slope(double z)
-        {
-            Evaluate(z);
-            return (z * j0) + (biot * j1);
-        }
-
         var roots = new double[Terms];
         for (int n = 1; n <= Terms; n++)
         {
-            roots[n - 1] = RobustNewtonRaphson.FindRoot(Value, Slope, ZeroOfJ1(n - 1), ZeroOfJ0(n), 1e-13, 100, 20);
+            double low = ZeroOfJ1(n - 1), high = ZeroOfJ0(n), scale = biot + high;
+            roots[n - 1] = RobustNewtonRaphson.TryFindRoot(Value, Slope, low, high, 1e-12, 50, 20, out double root) ? root : Brent.FindRoot(Value, low, high, 1e-15, 200);
+
+            double Value(double z)
+            {
+                Evaluate(z);
+                return ((z * j1) - (biot * j0)) / scale;
+            }
+
+            double Slope(double z)
+            {
+                Evaluate(z);
+                return ((z * j0) + (biot * j1)) / scale;
+            }
         }
 
         return roots;

@@ -95,7 +95,7 @@ public sealed class CoolingCourse
         {
             if (_curve[i].WarmestCelsius <= target)
             {
-                return CoolingTime.After(i == 0 ? 0 : Brent.FindRoot(Excess, _curve[i - 1].Seconds, _curve[i].Seconds, 1e-6, 200));
+                return CoolingTime.After(i == 0 ? 0 : Brent.FindRoot(Excess, _curve[i - 1].Seconds, _curve[i].Seconds, 1e-11, 200));
             }
         }
 
@@ -113,7 +113,7 @@ public sealed class CoolingCourse
         // Past the curve only the slowest term is left, and it says how much longer; with a margin for the bracket.
         CoolingPoint end = _curve[_curve.Length - 1];
         double longest = end.Seconds + ((Math.Log((end.WarmestCelsius - last.Celsius) / (target - last.Celsius)) + 0.1) / _slowestPerSecond);
-        return CoolingTime.After(Brent.FindRoot(Excess, end.Seconds, longest, 1e-6, 200));
+        return CoolingTime.After(Brent.FindRoot(Excess, end.Seconds, longest, 1e-11, 200));
 
         double Excess(double seconds) => AtSeconds(seconds).WarmestCelsius - target;
     }

@@ -101,7 +101,7 @@ public sealed class Soaking
 
         // No term fades slower than the first, and together they are 1 at the start.
         double longest = -Math.Log(1 - share) / _slowestPerSecond;
-        return Duration.FromSeconds(Brent.FindRoot(seconds => 1 - Missing(seconds).Mean - share, 0, longest * 1.0001, 1e-9 * longest, 500));
+        return Duration.FromSeconds(Brent.FindRoot(seconds => 1 - Missing(seconds).Mean - share, 0, longest * 1.0001, 1e-13 * longest, 500));
     }
 
     /// <summary>What the gel holds in the end, by the mass balance with partition 1: (gel + r bath)/(1 + r).</summary>
