@@ -24,6 +24,8 @@ internal static class Guard
     internal const ulong RatioUnits = 0x3FUL;
     internal const ulong PressureUnits = 0x100FFFFFFFFFFFFUL;
     internal const ulong ForceUnits = 0x7FFFUL;
+    internal const ulong HeatTransferCoefficientUnits = 0x497UL;
+    internal const ulong ThermalConductivityUnits = 0x3UL;
     internal const ulong SpecificEntropyUnits = 0x1FFUL;
     internal const ulong EnergyUnits = 0x541FFFFFFFFFUL;
     internal const ulong PowerUnits = 0x13FFFFFFUL;
@@ -150,6 +152,27 @@ internal static class Guard
     {
         Defined((int)area.Unit, AreaUnits, name);
         return InRange(area.SquareMeters, 0, 1e6, "m²", name);
+    }
+
+    /// <summary>Seconds, above 0 and up to 1e9 s.</summary>
+    public static double PositiveSeconds(Duration duration, [CallerArgumentExpression(nameof(duration))] string name = "")
+    {
+        double seconds = Seconds(duration, name);
+        return seconds > 0 ? seconds : throw new ArgumentOutOfRangeException(name, seconds, "Must be more than 0 s.");
+    }
+
+    /// <summary>W/(m²·K), 0.01 to 1e6.</summary>
+    public static double WattsPerSquareMetreKelvin(HeatTransferCoefficient film, [CallerArgumentExpression(nameof(film))] string name = "")
+    {
+        Defined((int)film.Unit, HeatTransferCoefficientUnits, name);
+        return InRange(film.WattsPerSquareMeterKelvin, 0.01, 1e6, "W/(m²·K)", name);
+    }
+
+    /// <summary>W/(m·K), 0.001 to 1000.</summary>
+    public static double WattsPerMetreKelvin(ThermalConductivity conductivity, [CallerArgumentExpression(nameof(conductivity))] string name = "")
+    {
+        Defined((int)conductivity.Unit, ThermalConductivityUnits, name);
+        return InRange(conductivity.WattsPerMeterKelvin, 0.001, 1000, "W/(m·K)", name);
     }
 
     /// <summary>% of a ratio, any finite number.</summary>

@@ -28,6 +28,8 @@ internal static class Snippets
         ["boiling"] = BoilingHigh,
         ["joining"] = JoiningPieces,
         ["evaporation"] = EvaporationOfAPot,
+        ["cooling-layer"] = CoolingLayer,
+        ["soaking-slice"] = SoakingSlice,
     };
 
     private static void FirstFormula()
@@ -250,6 +252,35 @@ internal static class Snippets
         // A pan of 30 cm kept at 80 °C.
         Console.WriteLine(EvaporationRate.FromSurface(
             Area.FromSquareCentimeters(707), Length.FromCentimeters(94), Temperature.FromDegreesCelsius(80), Temperature.FromDegreesCelsius(22), humidityPercent: 50));
+        #endregion
+    }
+
+    private static void CoolingLayer()
+    {
+        #region cooling-layer
+        ThermalProperties gel = new(Density.FromKilogramsPerCubicMeter(1040), SpecificEntropy.FromKilojoulesPerKilogramKelvin(4), ThermalConductivity.FromWattsPerMeterKelvin(0.57));
+        GelBody layer = GelBody.Slab(Length.FromMillimeters(25), ExposedFaces.One);
+        Temperature poured = Temperature.FromDegreesCelsius(60);
+
+        CoolingCourse refrigerator = new(layer, gel, poured, CoolingStep.In(CoolingMedium.StillAir, Temperature.FromDegreesCelsius(4)));
+        Console.WriteLine(refrigerator.TimeUntilBelow(Temperature.FromDegreesCelsius(20)));
+
+        CoolingCourse benchThenChiller = new(layer, gel, poured,
+            CoolingStep.In(CoolingMedium.StillAir, Temperature.FromDegreesCelsius(22), Duration.FromMinutes(30)),
+            CoolingStep.In(CoolingMedium.BlastChiller, Temperature.FromDegreesCelsius(-2)));
+        Console.WriteLine(benchThenChiller.At(Duration.FromMinutes(60)));
+        Console.Write(CoolingRules.UsFoodCode.Check(benchThenChiller));
+        #endregion
+    }
+
+    private static void SoakingSlice()
+    {
+        #region soaking-slice
+        double diffusivity = Diffusivities.Sucrose.InWater(Temperature.FromDegreesCelsius(25)).Value * Diffusivities.RatioInThinPolysaccharideGel.Value;
+        Soaking slice = new(GelBody.Slab(Length.FromMillimeters(10), ExposedFaces.Both), diffusivity, bathPerGel: 3);
+
+        Console.WriteLine($"after 4 h: {slice.UptakePercent(Duration.FromHours(4)):F1} % of the uptake, {slice.GelPercent(0, 40, Duration.FromHours(4)):F1} % sucrose");
+        Console.WriteLine($"in the end: {slice.FinalPercent(0, 40):F1} % sucrose; 90 % of the way in {slice.TimeUntil(90).Hours:F1} h");
         #endregion
     }
 

@@ -99,6 +99,8 @@ public class GuardTests
         Mask<PowerUnit>().Should().Be(Guard.PowerUnits);
         Mask<MassFlowUnit>().Should().Be(Guard.MassFlowUnits);
         Mask<AreaUnit>().Should().Be(Guard.AreaUnits);
+        Mask<HeatTransferCoefficientUnit>().Should().Be(Guard.HeatTransferCoefficientUnits);
+        Mask<ThermalConductivityUnit>().Should().Be(Guard.ThermalConductivityUnits);
     }
 
     [Fact]
