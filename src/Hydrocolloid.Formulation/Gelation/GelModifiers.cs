@@ -5,7 +5,7 @@ using static Hydrocolloid.Formulation.Gelation.GelationSources;
 
 namespace Hydrocolloid.Formulation.Gelation;
 
-/// <summary>What else changes a gel's firmness, where a figure is published: time, fat, sugar, weeping. Acid and heat: <see cref="HeatLoss"/>; ions: <see cref="IonDemand"/>; partners: the catalogue's <see cref="Synergy"/> entries; alcohol: facts of the catalogue only, no figure.</summary>
+/// <summary>What else changes a gel's firmness, where a figure is published: time, fat, sugar, weeping. Acid and heat: <see cref="StrengthLoss"/>; ions: <see cref="IonDemand"/>; partners: the catalogue's <see cref="Synergy"/> entries; alcohol: facts of the catalogue only, no figure.</summary>
 public static class GelModifiers
 {
     // Nguyen 2014: shear modulus of 3 % gelatin with 0, 10, 20, 40 % of oil.

@@ -18,13 +18,13 @@ public class ModifierTests
     [Fact]
     public void Heat_outside_the_table_and_large_losses_say_so()
     {
-        HeatLoss.CarrageenanQuarterLoss(Celsius(70), 4).Outside!.Quantity.Should().Be("temperature");
-        HeatLoss.CarrageenanQuarterLoss(Celsius(90), 2.5).Outside!.Quantity.Should().Be("pH");
-        HeatLoss.CarrageenanScissionPerHour(Celsius(120)).InRange.Should().BeFalse();
-        Estimate<double> half = HeatLoss.Remaining(Hydrocolloids.CarrageenanIota, [Step(100, 4, 10)]);
+        StrengthLoss.CarrageenanQuarterLoss(Celsius(70), 4).Outside!.Quantity.Should().Be("temperature");
+        StrengthLoss.CarrageenanQuarterLoss(Celsius(90), 2.5).Outside!.Quantity.Should().Be("pH");
+        StrengthLoss.CarrageenanScissionPerHour(Celsius(120)).InRange.Should().BeFalse();
+        Estimate<double> half = StrengthLoss.Remaining(Hydrocolloids.CarrageenanIota, [Step(100, 4, 10)]);
         half.Outside!.Quantity.Should().Be("remaining strength");
         half.Low.Should().BeLessThan(half.Value!.Value).And.BeLessThan(half.High!.Value);
-        HeatLoss.Remaining(Hydrocolloids.CarrageenanKappa, []).Value.Should().Be(100);
+        StrengthLoss.Remaining(Hydrocolloids.CarrageenanKappa, []).Value.Should().Be(100);
     }
 
     [Theory]
@@ -33,7 +33,7 @@ public class ModifierTests
     [InlineData("curdlan")]
     public void Without_a_published_rate_no_loss_is_given(string id)
     {
-        Estimate<double> left = HeatLoss.Remaining(Catalogue.BuiltIn.Get(id).As("house", "House"), [Step(90, 4, 10)]);
+        Estimate<double> left = StrengthLoss.Remaining(Catalogue.BuiltIn.Get(id).As("house", "House"), [Step(90, 4, 10)]);
         left.Value.Should().BeNull();
         left.Reliance.Should().Be(Reliance.QualitativeOnly);
     }
@@ -115,7 +115,7 @@ public class ModifierTests
         FluentActions.Invoking(() => PectinGel.PectinFor(Mass.FromGrams(1), new(GradeScale.Bloom, 200))).Should().Throw<ArgumentException>();
     }
 
-    private static double Left(params HeatStep[] steps) => HeatLoss.Remaining(Hydrocolloids.CarrageenanKappa, steps).Value!.Value;
+    private static double Left(params HeatStep[] steps) => StrengthLoss.Remaining(Hydrocolloids.CarrageenanKappa, steps).Value!.Value;
 
     private static HeatStep Step(double celsius, double ph, double minutes) => new(Celsius(celsius), ph, Duration.FromMinutes(minutes));
 

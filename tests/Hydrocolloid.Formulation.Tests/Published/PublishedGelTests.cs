@@ -97,7 +97,7 @@ public class PublishedGelTests
                 return new() { ["N"] = A("kgf").Select(v => Firmness.WeightOf(Mass.FromKilograms(v)).Newtons).ToArray() };
             case "kcal-to-kJ":
                 N("kcal_mol").Should().Be(29.2, "it is Masson's activation energy");
-                return new() { ["kJ_mol"] = HeatLoss.CarrageenanActivationEnergy };
+                return new() { ["kJ_mol"] = StrengthLoss.CarrageenanActivationEnergy };
             case "bloom-area":
                 Firmness.BloomPlunger.Millimeters.Should().BeApproximately(N("d_mm"), 1e-12);
                 return new() { ["A_mm2"] = 1e6 / Firmness.On(Force.FromNewtons(1), Firmness.BloomPlunger).Pascals };
@@ -172,8 +172,8 @@ public class PublishedGelTests
             case "carr-masson":
                 return new()
                 {
-                    ["k_per_h"] = A("T_C").Select(c => HeatLoss.CarrageenanScissionPerHour(Celsius(c)).Value).ToArray(),
-                    ["ratio_90_100"] = HeatLoss.CarrageenanScissionPerHour(Celsius(100)).Value / HeatLoss.CarrageenanScissionPerHour(Celsius(90)).Value,
+                    ["k_per_h"] = A("T_C").Select(c => StrengthLoss.CarrageenanScissionPerHour(Celsius(c)).Value).ToArray(),
+                    ["ratio_90_100"] = StrengthLoss.CarrageenanScissionPerHour(Celsius(100)).Value / StrengthLoss.CarrageenanScissionPerHour(Celsius(90)).Value,
                 };
             case "carr-ea-factor3":
                 return new() { ["Ea_kJ_mol"] = Kinetics.ActivationEnergy(3, Celsius(N("T1_C")), Celsius(N("T2_C"))) };
@@ -182,7 +182,7 @@ public class PublishedGelTests
             case { } when id.StartsWith("carr-exposure", StringComparison.Ordinal):
                 return new()
                 {
-                    ["remaining"] = HeatLoss.Remaining(Hydrocolloids.CarrageenanKappa, given.GetProperty("steps").EnumerateArray().Select(s =>
+                    ["remaining"] = StrengthLoss.Remaining(Hydrocolloids.CarrageenanKappa, given.GetProperty("steps").EnumerateArray().Select(s =>
                         new HeatStep(Celsius(s.GetProperty("T_C").GetDouble()), s.GetProperty("pH").GetDouble(), Duration.FromMinutes(s.GetProperty("t_min").GetDouble())))).Value!.Value / 100,
                 };
             case "kcl-optimum":
@@ -265,7 +265,7 @@ public class PublishedGelTests
         }
     }
 
-    private static double QuarterLoss(double celsius, double ph) => HeatLoss.CarrageenanQuarterLoss(Celsius(celsius), ph).Value!.Value.Minutes;
+    private static double QuarterLoss(double celsius, double ph) => StrengthLoss.CarrageenanQuarterLoss(Celsius(celsius), ph).Value!.Value.Minutes;
 
     private static double Salted(bool citrate, bool tartrate) => SetAndMelt.Methylcellulose(citrate, tartrate).Value!.Value.DegreesCelsius;
 

@@ -8,7 +8,7 @@ namespace Hydrocolloid.Formulation.Gelation;
 /// Gel strength lost by acid and heat. For carrageenan a handbook's table in closed form: a quarter of the strength goes in t₂₅ = 3 min · 3^((pH - 4)/0.5) · 3^((100 °C - T)/10 K),
 /// and steps add up, S/S₀ = 0.75^Σ(t/t₂₅). For gelatin, agar and the rest no figure could be read, and none is given.
 /// </summary>
-public static class HeatLoss
+public static class StrengthLoss
 {
     // Masson 1955: k = 2.75e13 exp(-29 200/(R T)) per hour with R = 1.987 cal/(mol K), as the paper works.
     private const double MassonPerHour = 2.75e13;
