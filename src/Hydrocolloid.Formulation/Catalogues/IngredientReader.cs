@@ -225,6 +225,7 @@ internal sealed class IngredientReader(FigureReader figures)
     {
         string? enzyme = null;
         bool? active = null;
+        bool disputed = false;
         var parts = new FigureReader.Parts();
         foreach (JsonProperty member in json.EnumerateObject())
         {
@@ -233,6 +234,7 @@ internal sealed class IngredientReader(FigureReader figures)
             {
                 case "enzyme": enzyme = member.Value.GetString(); break;
                 case "active": active = member.Value.GetBoolean(); break;
+                case "disputed": disputed = member.Value.GetBoolean(); break;
                 default:
                     if (!parts.Take(word, member.Value))
                     {
@@ -243,7 +245,7 @@ internal sealed class IngredientReader(FigureReader figures)
             }
         }
 
-        return enzyme is not null && active is { } isActive ? figures.Cite(new Protease(enzyme, isActive), parts, pointer)
+        return enzyme is not null && active is { } isActive ? figures.Cite(new Protease(enzyme, isActive, disputed), parts, pointer)
             : throw FigureReader.Broken(pointer, "needs an enzyme and whether it is active");
     }
 

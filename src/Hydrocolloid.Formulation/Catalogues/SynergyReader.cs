@@ -12,6 +12,7 @@ internal sealed class SynergyReader(FigureReader figures)
         Cited<ValueList<SynergyEffect>>? effects = null;
         ValueList<Cited<string>> ratios = default, conditions = default, magnitude = default;
         ValueList<Cited<NumberRange>> percent = default;
+        Cited<NumberRange>? firstPercent = null, againstWeepingPercent = null;
         Cited<string>? recommended = null;
         foreach (JsonProperty member in json.EnumerateObject())
         {
@@ -25,6 +26,8 @@ internal sealed class SynergyReader(FigureReader figures)
                 case "partner": partner = member.Value.GetString(); break;
                 case "effects": effects = ReadEffects(member.Value, at); break;
                 case "ratios": ratios = figures.Facts(member.Value, at); break;
+                case "firstPercent": firstPercent = figures.Range(member.Value, at); break;
+                case "againstWeepingPercent": againstWeepingPercent = figures.Range(member.Value, at); break;
                 case "percent": percent = FigureReader.List(member.Value, at, figures.Range); break;
                 case "conditions": conditions = figures.Facts(member.Value, at); break;
                 case "magnitude": magnitude = figures.Facts(member.Value, at); break;
@@ -35,7 +38,7 @@ internal sealed class SynergyReader(FigureReader figures)
 
         return new Synergy(
             id ?? throw FigureReader.Broken(pointer, "needs an id"), first, second, partner,
-            effects ?? throw FigureReader.Broken(pointer, "needs effects"), ratios, percent, conditions, magnitude, recommended);
+            effects ?? throw FigureReader.Broken(pointer, "needs effects"), ratios, percent, conditions, magnitude, recommended, firstPercent, againstWeepingPercent);
     }
 
     private Cited<ValueList<SynergyEffect>> ReadEffects(JsonElement json, string pointer)

@@ -40,14 +40,18 @@ internal sealed class AgentInMix
 
     public string Name => Line.Ingredient.Name;
 
+    /// <summary>True if the mix is half milk or more and the agent has doses of its own for that, which are not those of water.</summary>
+    public bool IsDosedForMilk => Profile.Limits.Any(l => l is { Quantity: LimitedQuantity.Concentration, Stage: LimitStage.BesideCasein })
+        && _context.IsMostlyMilk;
+
     /// <summary>The window of the texture that the formula aims at; null if it aims at none or none is known.</summary>
-    public DoseWindow? ChosenWindow => Formula.Service.Texture is { } texture ? Profile.WindowFor(texture) : null;
+    public DoseWindow? ChosenWindow => !IsDosedForMilk && Formula.Service.Texture is { } texture ? Profile.WindowFor(texture) : null;
 
     /// <summary>True if it gels by itself.</summary>
     public bool ReachesMinimum => Profile.MinimumGellingPercent is { Value.Min: { } minimum } && Percent * FigurePrecision >= minimum;
 
     /// <summary>Below the lowest dose that gels alone, and not a dose of the texture aimed at (a fluid gel may need less).</summary>
-    public bool IsUnderMinimum => Profile.MinimumGellingPercent?.Value.Min is not null && !ReachesMinimum
+    public bool IsUnderMinimum => !IsDosedForMilk && Profile.MinimumGellingPercent?.Value.Min is not null && !ReachesMinimum
         && (ChosenWindow is not { } chosen || !IsWithin(chosen.Percent.Value, Percent));
 
     /// <summary>

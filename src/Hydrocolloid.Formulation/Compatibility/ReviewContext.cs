@@ -33,6 +33,9 @@ public sealed class ReviewContext
     /// <summary>The hydrocolloids that take part in the gel, in the order of the formula.</summary>
     internal List<AgentInMix> Agents => _agents ??= [.. AgentInMix.All(this)];
 
+    /// <summary>Whether lines with casein make up half of the mix or more: what is known of gels in milk then counts.</summary>
+    internal bool IsMostlyMilk => Mix.Casein.Sum(Formula.Proportions.PercentOfContinuousMix) >= 50;
+
     /// <summary>
     /// What a hydrocolloid is hydrated in: the carriers (or the whole base), and what has been added up to and with its own phase.
     /// What comes in a later phase comes after the heat.

@@ -11,4 +11,10 @@ public enum LimitStage
 
     /// <summary>In the mix that gels.</summary>
     Finished,
+
+    /// <summary>In a mix that is half milk or more.</summary>
+    BesideCasein,
+
+    /// <summary>In a mix with a gum of negative charge.</summary>
+    BesideAnionicGum,
 }

@@ -13,6 +13,8 @@ namespace Hydrocolloid.Formulation;
 /// <param name="Conditions">What it takes: temperatures, pH, ions, order of work.</param>
 /// <param name="Magnitude">How large the effect is.</param>
 /// <param name="Recommended">What this catalogue recommends, and why; null if nothing.</param>
+/// <param name="FirstPercent">The best share of the first, % by weight of the two together; null if not stated.</param>
+/// <param name="AgainstWeepingPercent">How much of the second keeps the first from weeping, % by weight of the continuous mix; null if not stated.</param>
 public sealed record Synergy(
     string Id,
     ValueList<string> First,
@@ -23,7 +25,9 @@ public sealed record Synergy(
     ValueList<Cited<NumberRange>> Percent,
     ValueList<Cited<string>> Conditions,
     ValueList<Cited<string>> Magnitude,
-    Cited<string>? Recommended)
+    Cited<string>? Recommended,
+    Cited<NumberRange>? FirstPercent = null,
+    Cited<NumberRange>? AgainstWeepingPercent = null)
 {
     /// <summary>Whether it is about these two ingredients, in either order. An own ingredient counts as the entry it was made from.</summary>
     /// <param name="one">One ingredient.</param>
@@ -34,8 +38,11 @@ public sealed record Synergy(
     {
         Guard.NotNull(one);
         Guard.NotNull(other);
-        return (Stands(First, one) && Stands(Second, other)) || (Stands(First, other) && Stands(Second, one));
+        return (IsFirst(one) && Stands(Second, other)) || (IsFirst(other) && Stands(Second, one));
     }
+
+    /// <summary>Whether an ingredient stands for the first of the pair.</summary>
+    internal bool IsFirst(Ingredient ingredient) => Stands(First, ingredient);
 
     private static bool Stands(ValueList<string> ids, Ingredient ingredient)
         => ids.Contains(ingredient.Id) || (ingredient.BasedOn is { } entry && Stands(ids, entry));

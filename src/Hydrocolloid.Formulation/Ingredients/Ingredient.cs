@@ -181,6 +181,13 @@ public sealed record Ingredient
         => vegan && !vegetarian ? throw new ArgumentException("What is vegan is vegetarian.", nameof(vegetarian))
             : this with { Facts = Facts with { Diet = new DietaryFacts(vegan, vegetarian), DietCitation = Citation.Measured } };
 
+    /// <summary>States that it has been heated until its protein-cutting enzyme no longer acts; without effect if none is known.</summary>
+    /// <returns>The changed ingredient.</returns>
+    public Ingredient WithoutActiveProtease()
+        => Protease is { Value.IsActive: true } protease
+            ? this with { Facts = Facts with { Protease = new Cited<Protease>(protease.Value with { IsActive = false }, Citation.Measured) } }
+            : this;
+
     /// <summary>States the strength of this lot, such as 900 g/cm² for an agar.</summary>
     /// <param name="grade">The grade.</param>
     /// <returns>The changed ingredient.</returns>

@@ -96,7 +96,7 @@ internal sealed class DocumentShape
             ("id", Text, true), ("name", Text, false), ("like", Text, false),
             ("compositionPer100g", Object([.. parts.Select(p => (p, Number, false))]), false),
             ("ph", Number, false), ("brix", Number, false), ("density", quantity, false), ("allergens", List(Text), false),
-            ("vegan", Flag, false), ("vegetarian", Flag, false), ("grade", Object(("scale", Text, true), ("value", Number, true)), false), ("extensions", Any, false));
+            ("enzymes", Text, false), ("vegan", Flag, false), ("vegetarian", Flag, false), ("grade", Object(("scale", Text, true), ("value", Number, true)), false), ("extensions", Any, false));
         return Object(
             ("format", Text, true), ("version", Number, true), ("name", Text, true), ("base", List(part), true),
             ("phases", List(Object(("name", Text, true), ("add", List(addition), true))), false),

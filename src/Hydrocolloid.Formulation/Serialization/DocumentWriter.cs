@@ -302,6 +302,7 @@ internal sealed class DocumentWriter
             json.WriteEndArray();
         }
 
+        WriteText(json, "enzymes", own.Enzymes);
         WriteFlag(json, "vegan", own.Vegan);
         WriteFlag(json, "vegetarian", own.Vegetarian);
         if (own.Grade is { } grade)

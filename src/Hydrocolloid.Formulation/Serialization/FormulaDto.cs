@@ -210,6 +210,8 @@ internal sealed class FormulaDto
         [JsonConverter(typeof(FlagConverter))]
         public bool? Vegetarian { get; set; }
 
+        public string Enzymes { get; set; } = null!;
+
         public GradePart Grade { get; set; } = null!;
 
         public JsonElement Extensions { get; set; }

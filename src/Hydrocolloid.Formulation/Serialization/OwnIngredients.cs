@@ -7,6 +7,8 @@ namespace Hydrocolloid.Formulation.Serialization;
 /// <summary>An ingredient of one's own: from its part of a document, and back.</summary>
 internal static class OwnIngredients
 {
+    private const string InactiveEnzymes = "inactive";
+
     /// <summary>States on an ingredient all that the document says about it.</summary>
     public static Ingredient Describe(Ingredient ingredient, FormulaDto.Own dto, in DocumentPlace at, DocumentChecks checks)
     {
@@ -44,6 +46,18 @@ internal static class OwnIngredients
             checks.Report("diet-unclear", at, dto.Vegan is null ? "/vegetarian" : "/vegan", dto.Vegan is null || dto.Vegetarian is null
                 ? "State both vegan and vegetarian, or neither: what is not stated is not known."
                 : "What is vegan is vegetarian.");
+        }
+
+        if (dto.Enzymes is { } enzymes)
+        {
+            if (enzymes == InactiveEnzymes)
+            {
+                ingredient = ingredient.WithoutActiveProtease();
+            }
+            else
+            {
+                checks.Unknown(enzymes, InactiveEnzymes, at, "/enzymes");
+            }
         }
 
         if (dto.Grade is { } grade)
@@ -96,6 +110,11 @@ internal static class OwnIngredients
         if (ingredient.Diet is { } diet && (diet != like?.Diet || ingredient.DietCitation != like.DietCitation))
         {
             (dto.Vegan, dto.Vegetarian) = (diet.Vegan, diet.Vegetarian);
+        }
+
+        if (ingredient.Protease is { Value.IsActive: false } && like?.Protease is { Value.IsActive: true })
+        {
+            dto.Enzymes = InactiveEnzymes;
         }
 
         if (ingredient.Grade is { } grade && grade != like?.Grade)

@@ -5,7 +5,7 @@ public class SynergyTests
     [Fact]
     public void Pairs_are_of_entries_of_the_catalogue()
     {
-        Synergies.All.Should().HaveCount(41);
+        Synergies.All.Should().HaveCount(43);
         Synergies.All.Select(s => s.Id).Should().OnlyHaveUniqueItems();
         foreach (Synergy pair in Synergies.All)
         {
@@ -13,6 +13,7 @@ public class SynergyTests
             (pair.Second.Count > 0 || pair.Partner is not null).Should().BeTrue(pair.Id);
             pair.First.Concat(pair.Second).Should().OnlyContain(id => Catalogue.BuiltIn.Get(id).IsKnown, pair.Id);
             pair.Effects.Value.Should().NotBeEmpty(pair.Id).And.OnlyHaveUniqueItems(pair.Id);
+            (pair.FirstPercent?.Value is not { } share || (share.Min > 0 && share.Max < 100)).Should().BeTrue(pair.Id);
             pair.Percent.All(p => (p.Value.Max ?? p.Value.Min) is > 0 and <= 100).Should().BeTrue(pair.Id);
         }
     }

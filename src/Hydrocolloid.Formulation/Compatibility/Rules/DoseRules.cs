@@ -130,7 +130,7 @@ internal sealed class DoseWindowRule : IDescribedRule
     {
         foreach (AgentInMix agent in context.Agents)
         {
-            if (agent.Profile.DoseWindows.IsEmpty || agent.Slip() is not null || agent.IsUnderMinimum)
+            if (agent.Profile.DoseWindows.IsEmpty || agent.IsDosedForMilk || agent.Slip() is not null || agent.IsUnderMinimum)
             {
                 continue;
             }
