@@ -36,6 +36,12 @@ internal sealed class WeepingRule : IDescribedRule
                 continue;
             }
 
+            ValueList<Remedy> remedies = ValueList<Remedy>.From(helpers.Select(h => h.ToRemedy()).Where(r => r is not null).Select(r => r!));
+            if (remedies.IsEmpty && sensitivity.Harm < Harm.Weakens)
+            {
+                continue;
+            }
+
             bool partly = context.Agents.Any(a => Synergies.Between(agent.Line.Ingredient, a.Line.Ingredient).Any(s => s.Has(SynergyEffect.MoreElastic)));
             yield return new Finding(
                 Id, partly ? Severity.Information : severity!.Value,
@@ -43,7 +49,7 @@ internal sealed class WeepingRule : IDescribedRule
                 ValueList<string>.Own([agent.Line.Label]),
                 ValueList<Evidence>.From(helpers.Where(h => h.Needed > 0).Select(h => h.Evidence)),
                 ValueList<Citation>.Own([sensitivity.Consequence.Citation]),
-                ValueList<Remedy>.From(helpers.Select(h => h.ToRemedy()).Where(r => r is not null).Select(r => r!)));
+                remedies);
         }
     }
 
@@ -72,8 +78,9 @@ internal sealed class WeepingRule : IDescribedRule
 
         public Remedy? ToRemedy()
         {
-            double more = Needed - Held;
-            if (pair.Second.Count != 1 || Needed <= 0 || more > MostAddedPercent || WouldCloud())
+            // What is there already is thinned by what is added.
+            double more = (Needed - Held) / (1 - Held / 100);
+            if (pair.Second.Count != 1 || context.Formula.FindLine(pair.Second[0]) is { IsBase: true } || Needed <= 0 || more > MostAddedPercent || WouldCloud())
             {
                 return null;
             }
