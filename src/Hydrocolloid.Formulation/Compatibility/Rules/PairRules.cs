@@ -205,7 +205,7 @@ internal sealed class NoSynergyRule : IDescribedRule
     {
         foreach ((AgentInMix first, AgentInMix second, Synergy pair) in PairRules.Of(context).Where(p => p.Pair.Has(SynergyEffect.NoSynergy)))
         {
-            Cited<NumberRange>? elsewhere = pair.Percent.FirstOrDefault();
+            Cited<NumberRange>? elsewhere = pair.Percent.IsEmpty ? null : pair.Percent[0];
             Ingredient helper = Hydrocolloids.LocustBeanGum;
             Synergy? help = Synergies.Between(first.Line.Ingredient, helper).FirstOrDefault(s => s.Has(SynergyEffect.FirmerGel));
             if (help is null || (elsewhere is not null && second.Percent <= elsewhere.Value.Max * 1.05) || context.Formula.FindLine(helper.Id) is not null)
