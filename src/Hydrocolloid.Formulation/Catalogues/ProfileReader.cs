@@ -316,7 +316,7 @@ internal sealed class ProfileReader(FigureReader figures)
 
         return new AgentLimit(
             Words.TryLimitedQuantity(quantity, out LimitedQuantity of) ? of : throw FigureReader.Broken(pointer, $"'{quantity}' is not a quantity that is limited"),
-            Words.TryLimitStage(when, out LimitStage stage) ? stage : throw FigureReader.Broken(pointer, $"'{when}' is not hydrating, heated or finished"),
+            Words.TryLimitStage(when, out LimitStage stage) ? stage : throw FigureReader.Broken(pointer, $"'{when}' is not hydrating, heated, finished or soaking"),
             figures.Range(parts, pointer), HarmOf(harm, pointer), consequence ?? throw FigureReader.Broken(pointer, "needs a consequence"), stood);
     }
 

@@ -38,7 +38,7 @@ internal static class Words
 
     private static readonly string[] LimitedQuantities = ["ph", "ethanol", "soluble-solids", "calcium", "potassium", "sodium", "cations", "fat", "concentration", "temperature", "minutes"];
 
-    private static readonly string[] LimitStages = ["hydrating", "heated", "finished"];
+    private static readonly string[] LimitStages = ["hydrating", "heated", "finished", "soaking"];
 
     private static readonly string[] Sensitivities = ["protease", "tannin", "casein", "fat", "freezing", "drying", "soaking", "weeping", "cloudiness", "shear", "warmth"];
 
