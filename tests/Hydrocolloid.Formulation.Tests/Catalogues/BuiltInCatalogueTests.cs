@@ -1,3 +1,4 @@
+using Hydrocolloid.Formulation.Compatibility;
 using System.Collections;
 using System.Reflection;
 
@@ -98,7 +99,8 @@ public class BuiltInCatalogueTests
     [Fact]
     public void Every_figure_has_a_citation_and_every_source_is_cited()
     {
-        HashSet<string> cited = [.. s_all.SelectMany(CitedSources).Concat(Synergies.All.SelectMany(Walk).Concat(Additives.All.SelectMany(Walk)).OfType<Source>()).Select(s => s.Id)];
+        HashSet<string> cited = [.. s_all.SelectMany(CitedSources).Concat(Synergies.All.SelectMany(Walk).Concat(Additives.All.SelectMany(Walk)).OfType<Source>())
+            .Concat(RuleSet.Standard.OfType<IDescribedRule>().SelectMany(r => r.Card.Limits).Select(l => l.Citation.Source)).Select(s => s.Id)];
 
         cited.Should().BeSubsetOf(Catalogue.BuiltIn.Sources.Select(s => s.Id));
         Catalogue.BuiltIn.Sources.Select(s => s.Id).Should().OnlyHaveUniqueItems();

@@ -47,12 +47,15 @@ public sealed class TemperatureRuleTests
     [Fact]
     public void PC_027_hot_agar_in_cold_cream_comes_under_its_setting_temperature()
     {
-        Formula formula = TemperatureCases.HotIntoCold(8);
+        // PC-027: 20.8 °C, tolerance 0.3 K, with 4.18 and 3.0 kJ/(kg·K). A cream of 46.5 % fat has the 3.0; the catalogue's of 38 % has 3.2, and the mix is 0.55 K colder.
+        Ingredient mascarpone = Pantry.Cream35.As("mascarpone-cream", "Mascarpone cream")
+            .WithComposition(Composition.Per100Grams(water: 47, fat: 46.5, sugars: 3, protein: 3, ash: 0.5));
+        Formula formula = TemperatureCases.HotIntoCold(8).WithIngredient(Pantry.Cream35.Id, mascarpone);
 
         Finding finding = formula.Review().Single(f => f.Id == "joined-too-cold");
 
-        // PC-027: 20.8 °C, tolerance 0.3 K, with 4.18 and 3.0 kJ/(kg·K).
-        finding.Evidence[0].Value.Should().BeApproximately(20.8, CreamHeatTolerance);
+        finding.Severity.Should().Be(Severity.Conflict);
+        finding.Evidence[0].Value.Should().BeApproximately(20.8, 0.3);
         formula.Review().Should().NotContain(f => f.Id == "dose-under-gelling-minimum", "0.35 % is enough if it is tempered");
         formula.Proportions.PercentOfTotal(formula.Line("agar")).Should().BeApproximately(0.35, 0.35 * 0.02);
     }
@@ -130,8 +133,6 @@ public sealed class TemperatureRuleTests
         warmed.Line("sucrose").Details.Temperature!.Value.DegreesCelsius.Should().Be(50);
         FluentActions.Invoking(() => new LineWarmed("salt", default).ApplyTo(formula)).Should().Throw<ArgumentException>();
     }
-
-    private const double CreamHeatTolerance = 0.3;
 
     private static Formula Served(Ingredient agent, double percent, double celsius, Texture? texture = null)
         => Gel(agent, percent, ProcessPlan.None).WithService(new ServicePlan { ServedAt = Temperature.FromDegreesCelsius(celsius), Texture = texture });

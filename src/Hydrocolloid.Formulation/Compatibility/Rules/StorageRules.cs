@@ -12,7 +12,7 @@ internal static class StorageRules
         where sensitivity is not null
         select new Cited<string>($"{ingredient.Name}: {sensitivity.Consequence.Value} ({Words.Of(sensitivity.Harm.ToSeverity())})", sensitivity.Consequence.Citation));
 
-    public static (AgentInMix Agent, AgentSensitivity Sensitivity)[] Sensitive(ReviewContext context, SensitiveTo what) =>
+    public static (AgentInMix InMix, AgentSensitivity Sensitivity)[] Sensitive(ReviewContext context, SensitiveTo what) =>
     [
         .. from agent in context.Agents
            let sensitivity = agent.Profile.SensitivityTo(what)
@@ -36,7 +36,7 @@ internal sealed class DryingRule : IDescribedRule
             yield break;
         }
 
-        var lines = ValueList<string>.From(sensitive.Select(s => s.Agent.Line.Label));
+        var lines = ValueList<string>.From(sensitive.Select(s => s.InMix.Line.Label));
         if (service.Covered is null)
         {
             context.Needs(Id, "whether it is stored covered", [.. lines]);
@@ -67,7 +67,7 @@ internal sealed class FreezingRule : IDescribedRule
 
     public IEnumerable<Finding> Check(ReviewContext context)
         => context.Service.Frozen != true ? []
-            : StorageRules.Sensitive(context, SensitiveTo.Freezing).Select(s => Report(context, s.Agent, s.Sensitivity));
+            : StorageRules.Sensitive(context, SensitiveTo.Freezing).Select(s => Report(context, s.InMix, s.Sensitivity));
 
     private Finding Report(ReviewContext context, AgentInMix agent, AgentSensitivity sensitivity)
     {

@@ -254,7 +254,7 @@ internal sealed class JoinedTooColdRule : IDescribedRule
 
         JoiningBody[] others = [sol, .. cold.Select(l => Body(formula, [l], l.Details.Celsius!.Value)!.Value)];
         double celsius = Joining.Of(others).Celsius;
-        return celsius > setting.Value.Celsius.Max ? null : new Joint(context, agent, setting, cold, sol, coldBody, celsius);
+        return celsius > setting.Value.Celsius.Max ? null : new Joint(agent, setting, cold, sol, coldBody, celsius);
     }
 
     private Finding Report(Joint joint)
@@ -266,8 +266,8 @@ internal sealed class JoinedTooColdRule : IDescribedRule
         string names = Phrases.Names(joint.Cold);
         return new Finding(
             Id, joint.IsUnder ? Severity.Conflict : Severity.Caution,
-            $"With the {names} the mix comes to {TemperatureRules.InWords(joint.Celsius)} at most, but {joint.Agent.Name} sets at {joint.Setting.Value}: it sets in threads and lumps while it is stirred.",
-            ValueList<string>.From([joint.Agent.Line.Label, .. joint.Cold.Select(l => l.Label)]),
+            $"With the {names} the mix comes to {TemperatureRules.InWords(joint.Celsius)} at most, but {joint.InMix.Name} sets at {joint.Setting.Value}: it sets in threads and lumps while it is stirred.",
+            ValueList<string>.From([joint.InMix.Line.Label, .. joint.Cold.Select(l => l.Label)]),
             ValueList<Evidence>.Own([new Evidence("temperature of the mix", joint.Celsius, "°C", new NumberRange(window.Max, null))]),
             citations,
             needed.Outcome != NeededOutcome.Possible ? default : ValueList<Remedy>.Own([new Remedy(
@@ -304,7 +304,7 @@ internal sealed class JoinedTooColdRule : IDescribedRule
     }
 
     private sealed record Joint(
-        ReviewContext Context, AgentInMix Agent, Cited<TemperatureRange> Setting, FormulaLine[] Cold, JoiningBody Sol, JoiningBody ColdBody, double Celsius)
+        AgentInMix InMix, Cited<TemperatureRange> Setting, FormulaLine[] Cold, JoiningBody Sol, JoiningBody ColdBody, double Celsius)
     {
         public bool IsUnder => Celsius < Setting.Value.Celsius.Min;
     }
