@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Hydrocolloid.Formulation.Internal;
 using Hydrocolloid.Formulation.Text;
+using Hydrocolloid.Formulation.Thermal;
 using UnitsNet;
 
 namespace Hydrocolloid.Formulation.Serialization;
@@ -295,9 +296,15 @@ internal sealed class DocumentReader
             string? name = _checks.Words(stage.Name, at, "/name");
             Temperature? temperature = Temperature(stage.Temperature, at, "/temperature");
             Duration? duration = Duration(stage.Duration, at, "/duration");
+            CoolingMedium? medium = null;
+            if (stage.Medium is not null && !CoolingMedium.TryGet(stage.Medium, out medium))
+            {
+                _checks.Unknown(stage.Medium, string.Join(", ", CoolingMedium.All.Select(m => m.Id)), at, "/medium");
+            }
+
             if (name is not null && temperature is { } t)
             {
-                stages.Add(new CoolingStage(name, t, duration));
+                stages.Add(new CoolingStage(name, t, duration) { Medium = medium });
             }
         }
 

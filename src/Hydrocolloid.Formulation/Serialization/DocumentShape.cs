@@ -87,7 +87,7 @@ internal sealed class DocumentShape
             ("carriers", List(Text), false), ("altitude", quantity, false), ("soakAt", quantity, false), ("hydrateAt", quantity, false),
             ("hydrateFor", quantity, false), ("losses", losses, false),
             ("mould", mould, false), ("castAt", quantity, false),
-            ("cooling", List(Object(("name", Text, true), ("temperature", quantity, true), ("duration", quantity, false))), false));
+            ("cooling", List(Object(("name", Text, true), ("temperature", quantity, true), ("duration", quantity, false), ("medium", Text, false))), false));
         DocumentShape service = Object(
             ("texture", Text, false), ("servedAt", quantity, false), ("heldFor", quantity, false), ("storedFor", quantity, false),
             ("covered", Flag, false), ("frozen", Flag, false), ("portion", quantity, false), ("shape", Text, false), ("clear", Flag, false),

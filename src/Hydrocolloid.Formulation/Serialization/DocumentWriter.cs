@@ -211,6 +211,7 @@ internal sealed class DocumentWriter
                 json.WriteString(Name, stage.Name);
                 WriteQuantity(json, "temperature", stage.Celsius, QuantityKind.Temperature);
                 WriteQuantity(json, "duration", stage.Seconds, QuantityKind.Duration);
+                WriteText(json, "medium", stage.Medium?.Id);
                 json.WriteEndObject();
             }
 

@@ -171,6 +171,8 @@ internal sealed class FormulaDto
         public Quantity Temperature { get; set; } = null!;
 
         public Quantity Duration { get; set; } = null!;
+
+        public string Medium { get; set; } = null!;
     }
 
     internal sealed class ServicePart
