@@ -6,6 +6,9 @@ namespace Hydrocolloid.Formulation;
 /// <summary>How far a batch goes in a mould. Immutable, equal by content.</summary>
 public sealed record MouldFilling
 {
+    // A billionth of a cavity is rounding, neither a shortage nor a rest.
+    private const double RoundingOfACavity = 1e-9;
+
     internal MouldFilling(MouldPlan mould, double castGrams, double celsius, Reckoned density)
     {
         Mould = mould;
@@ -13,8 +16,7 @@ public sealed record MouldFilling
         CastCelsius = celsius;
         Density = density;
         GramsEach = mould.FillVolume!.Value.Milliliters * density.Value / 1000;
-        // A billionth of a cavity is rounding, not a shortage.
-        Filled = (int)Math.Min(int.MaxValue, Math.Floor(castGrams / GramsEach + 1e-9));
+        Filled = (int)Math.Min(int.MaxValue, Math.Floor(castGrams / GramsEach + RoundingOfACavity));
     }
 
     /// <summary>The mould.</summary>
@@ -39,7 +41,7 @@ public sealed record MouldFilling
     public int MouldsNeeded => (Filled + Mould.Cavities - 1) / Mould.Cavities;
 
     /// <summary>What is left over.</summary>
-    public Mass Left => Mass.FromGrams(Math.Max(0, CastGrams - Filled * GramsEach));
+    public Mass Left => Mass.FromGrams(CastGrams - Filled * GramsEach is var grams && grams > RoundingOfACavity * GramsEach ? grams : 0);
 
     internal double CastGrams { get; }
 
