@@ -52,6 +52,10 @@ internal static class Words
 
     public static string Of(Harm value) => Harms[(int)value];
 
+    private static readonly string[] MouldForms = ["sphere", "hemisphere", "cylinder", "frustum", "block", "tapered-block", "half-cylinder"];
+
+    public static string Of(MouldForm value) => MouldForms[(int)value];
+
     public static string Of(Audience value) => Audiences[(int)value];
 
     public static string Of(Market value) => Markets[(int)value];
@@ -171,6 +175,15 @@ internal static class Words
         value = (Harm)index;
         return found;
     }
+
+    public static bool TryMouldForm(string? word, out MouldForm value)
+    {
+        bool found = Find(MouldForms, word, out int index);
+        value = (MouldForm)index;
+        return found;
+    }
+
+    public static string MouldFormList => string.Join(", ", MouldForms);
 
     public static string TextureList => string.Join(", ", Textures);
 
