@@ -253,7 +253,7 @@ internal sealed class EuKonjacMaximumRule : IDescribedRule
         {
             yield return new Finding(
                 Id, Severity.Conflict,
-                $"The food holds {Numbers.Significant(gramsPerKg, 3)} g of konjac (E 425) per kg; the EU allows {MaxGramsPerKg} g/kg. {SafetyRules.Defers}",
+                $"The food holds {Numbers.Significant(gramsPerKg, 3)} g of konjac (E 425) per kg; the EU allows {Numbers.Exact(MaxGramsPerKg)} g/kg. {SafetyRules.Defers}",
                 ValueList<string>.From(konjac.Select(l => l.Label)),
                 ValueList<Evidence>.Own([new Evidence("konjac in the food", gramsPerKg, "g/kg of the food", new NumberRange(null, MaxGramsPerKg))]),
                 ValueList<Citation>.Own([Source]),
@@ -395,7 +395,7 @@ internal sealed class FlammableVapourRule : IDescribedRule
 
     public RuleCard Card => new(
         "safety", "A liquid of 10 % vol or more is heated above its flash point: a caution.", "The alcoholic lines after the heat.",
-        ValueList<Cited<string>>.From(FlashPoints.Select(p => new Cited<string>($"{p.Abv} % vol: {p.Celsius} °C", Source))));
+        ValueList<Cited<string>>.From(FlashPoints.Select(p => new Cited<string>($"{Numbers.Exact(p.Abv)} % vol: {Numbers.Exact(p.Celsius)} °C", Source))));
 
     public IEnumerable<Finding> Check(ReviewContext context)
     {
@@ -503,7 +503,7 @@ internal sealed class PerishableRule : IDescribedRule
         yield return new Finding(
             Id, Severity.Information,
             $"At pH {Numbers.Significant(context.Mix.Ph!.Value, 2)} and water activity {Numbers.Significant(context.Mix.WaterActivity.Value, 2)} it counts as food that needs temperature control, "
-            + $"until a product assessment shows otherwise (table {(isPackaged ? "A" : "B")} of the Food Code): keep it at {holding.ColdMaxCelsius.Value} °C or colder. No gelling agent preserves it. {SafetyRules.Defers}",
+            + $"until a product assessment shows otherwise (table {(isPackaged ? "A" : "B")} of the Food Code): keep it at {Numbers.Exact(holding.ColdMaxCelsius.Value)} °C or colder. No gelling agent preserves it. {SafetyRules.Defers}",
             evidence: ValueList<Evidence>.Own(
             [
                 new Evidence("pH of the mix", context.Mix.Ph.Value, "pH", new NumberRange(null, FoodCodeTables.SourEnough(isPackaged))),
@@ -548,12 +548,12 @@ internal sealed class WarmHoldingRule : IDescribedRule
         yield return new Finding(
             Id, Severity.Caution,
             $"It is held at {Numbers.Significant(service.ServedAtCelsius!.Value, 3)} °C for {Numbers.Significant(seconds / 3600, 3)} h. Food that needs temperature control may stay between "
-            + $"{HoldingRule.UsFoodCode.ColdMaxCelsius.Value} and {HoldingRule.UsFoodCode.HotMinCelsius.Value} °C for {max} h at most, and is then discarded (US Food Code). {SafetyRules.Defers}",
+            + $"{Numbers.Exact(HoldingRule.UsFoodCode.ColdMaxCelsius.Value)} and {Numbers.Exact(HoldingRule.UsFoodCode.HotMinCelsius.Value)} °C for {Numbers.Exact(max)} h at most, and is then discarded (US Food Code). {SafetyRules.Defers}",
             evidence: ValueList<Evidence>.Own([new Evidence("time held warm", seconds / 3600, "h", new NumberRange(null, max))]),
             citations: citations,
             remedies: ValueList<Remedy>.Own(
             [
-                new Remedy("shorter-service", $"Hold it for {max} h at most, and discard what is left.", "It stays inside the time.", new ServiceChange(service with { HeldFor = Duration.FromHours(max) }), citations),
+                new Remedy("shorter-service", $"Hold it for {Numbers.Exact(max)} h at most, and discard what is left.", "It stays inside the time.", new ServiceChange(service with { HeldFor = Duration.FromHours(max) }), citations),
             ]));
     }
 }

@@ -29,7 +29,7 @@ internal static class TemperatureRules
 
     /// <summary>The temperature under which an agent that sets by cooling alone begins to set; null for the others.</summary>
     public static Cited<TemperatureRange>? SettingOnCooling(AgentInMix agent)
-        => agent.Profile is { Role: HydrocolloidRole.GellingAgent } p && p.Setting.Triggers.FirstOrDefault()?.Cause == SettingCause.Cooling && p.Setting.Window?.Value.Celsius.Max is not null
+        => agent.Profile is { Role: HydrocolloidRole.GellingAgent } p && !p.Setting.Triggers.IsEmpty && p.Setting.Triggers[0].Cause == SettingCause.Cooling && p.Setting.Window?.Value.Celsius.Max is not null
             ? p.Setting.Window : null;
 
     public static Temperature Celsius(double celsius) => Temperature.FromDegreesCelsius(celsius);
