@@ -101,6 +101,18 @@ public sealed class SafetyRuleTests
             .Review().Should().NotContain(f => f.Id == "choking-shape", "agar breaks up when it is chewed; the caution is for young children and for mini-cups");
 
     [Theory]
+    [InlineData(0.1, false)]
+    [InlineData(0.4, true)] // with carrageenan, 0.3–0.6 % makes the elastic jelly that the bans are about
+    public void A_little_konjac_that_only_thickens_is_no_choking_trouble(double percent, bool warned)
+    {
+        Formula formula = Formula.Named("test").Base(b => b.Share(Pantry.PearJuice, 100))
+            .Then("gel", p => p.Add(Hydrocolloids.Agar, Dose.Percent(0.5).OfBase).Add(Hydrocolloids.KonjacGlucomannanThickener, Dose.Percent(percent).OfBase))
+            .Serve(new ServicePlan { Shape = PortionShape.Sphere, Audience = Audience.General }).Build();
+
+        formula.Review().Any(f => f.Id == "choking-shape").Should().Be(warned);
+    }
+
+    [Theory]
     [InlineData("strawberry-juice", "under pH 4.2 table B asks for nothing")]
     [InlineData("lemon-juice", "under pH 4.2 table B asks for nothing")]
     public void A_fruit_jelly_is_not_called_perishable(string juice, string because)

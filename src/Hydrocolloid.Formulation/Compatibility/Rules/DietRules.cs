@@ -34,7 +34,7 @@ internal sealed class DietRule : IDescribedRule
         {
             DietaryFacts? facts = line.Ingredient.Diet;
             bool? suits = vegan ? facts?.Vegan : facts?.Vegetarian;
-            if (suits is null && !IsMineral(line.Ingredient))
+            if (suits is null)
             {
                 context.Needs(Id, $"whether the {Phrases.InSentence(line)} is {(vegan ? "vegan" : "vegetarian")}", line.Label);
             }
@@ -48,8 +48,6 @@ internal sealed class DietRule : IDescribedRule
             }
         }
     }
-
-    private static bool IsMineral(Ingredient ingredient) => ingredient.Origin?.Class == OriginClass.Mineral || ingredient.Category is "water";
 
     private static string Source(DietaryFacts facts) => facts.AnimalSource is { } animal ? $" (from {animal})" : "";
 }

@@ -25,6 +25,29 @@ internal static class SafetyRules
 
     public static Remedy OtherShape(ServicePlan service, PortionShape shape, string advice, string effect, Citation citation)
         => new("other-shape", advice, effect, new ServiceChange(service with { Shape = shape }), ValueList<Citation>.Own([citation]));
+
+    /// <summary>The dose of a single line that comes to a ceiling in the whole food.</summary>
+    public static ValueList<Remedy> LowerTo(Formula formula, FormulaLine[] lines, double percentOfFood, Citation citation, bool requiresWindow)
+    {
+        FormulaLine line = lines[0];
+        // A hair under the ceiling, so that the rounding of the dose stays below it.
+        double percent = percentOfFood * 0.999;
+        if (lines.Length > 1 || line.IsBase || (requiresWindow && line.Ingredient.Profile is { } profile && !Works(profile, formula.Service.Texture, percent)))
+        {
+            return default;
+        }
+
+        double mass = percent / (100 - percent) * (formula.Proportions.Total - formula.Proportions.MassOf(line));
+        Dose dose = line.IsContinuous ? Amounts.ForPercentOfMix(formula, line, mass / (formula.Proportions.ContinuousMix - formula.Proportions.MassOf(line) + mass) * 100)
+            : new Dose(line.Dose.PercentByMass * mass / formula.Proportions.MassOf(line), line.Dose.Reference);
+        return ValueList<Remedy>.Own([new Remedy(
+            "lower-dose", $"Lower {line.Ingredient.Name} to {dose}: {Numbers.Significant(percent, 3)} % of the food.", "It is then under the ceiling.",
+            new DoseChange(line.Label, dose), ValueList<Citation>.Own([citation]))]);
+    }
+
+    private static bool Works(HydrocolloidProfile profile, Texture? texture, double percent)
+        => (texture is { } t && profile.Role == HydrocolloidRole.GellingAgent ? profile.DoseWindows.Where(w => w.Texture == t) : profile.DoseWindows)
+            .Any(w => AgentInMix.IsWithin(w.Percent.Value, percent));
 }
 
 /// <summary>Food for infants or for people with a swallowing disorder: no advice is given.</summary>
@@ -90,7 +113,7 @@ internal sealed class ChokingShapeRule : IDescribedRule
             yield break;
         }
 
-        FormulaLine[] konjac = [.. context.Agents.Where(a => SafetyRules.IsKonjac(a.Line.Ingredient)).Select(a => a.Line)];
+        FormulaLine[] konjac = [.. context.Agents.Where(IsKonjacGel).Select(a => a.Line)];
         bool forChildren = service.Audience == Audience.YoungChildren;
         bool lodges = konjac.Length > 0 || service.Shape == PortionShape.MiniCup;
         if (!forChildren && !lodges)
@@ -116,6 +139,10 @@ internal sealed class ChokingShapeRule : IDescribedRule
                 SafetyRules.OtherShape(service, PortionShape.Spooned, "Serve it in a bowl or glass, eaten by the spoon.", "It is broken up by the spoon.", citation),
             ]));
     }
+
+    /// <summary>Enough konjac to gel, alone or beside another agent: a little of it only thickens.</summary>
+    private static bool IsKonjacGel(AgentInMix agent) => SafetyRules.IsKonjac(agent.Line.Ingredient)
+        && agent.Percent >= (agent.Profile.WindowFor(Texture.Modifier)?.Percent ?? agent.Profile.MinimumGellingPercent)?.Value.Min;
 
     private static bool IsFirm(ReviewContext context) => context.Service.Texture is { } texture ? texture is Texture.Firm or Texture.VeryFirm
         : context.Agents.Exists(a => a.Profile.WindowFor(Texture.Firm)?.Percent.Value.Min is { } firm && a.Percent >= firm);
@@ -257,7 +284,7 @@ internal sealed class EuKonjacMaximumRule : IDescribedRule
                 ValueList<string>.From(konjac.Select(l => l.Label)),
                 ValueList<Evidence>.Own([new Evidence("konjac in the food", gramsPerKg, "g/kg of the food", new NumberRange(null, MaxGramsPerKg))]),
                 ValueList<Citation>.Own([Source]),
-                UsCeilingRule.Lower(context.Formula, konjac, MaxGramsPerKg / 10, Source, requiresWindow: false));
+                SafetyRules.LowerTo(context.Formula, konjac, MaxGramsPerKg / 10, Source, requiresWindow: false));
         }
     }
 }
@@ -332,7 +359,7 @@ internal sealed class UsCeilingRule : IDescribedRule
                     ValueList<string>.From(lines.Select(l => l.Label)),
                     ValueList<Evidence>.Own([new Evidence($"{use.Key.Name} in the food", percent, "% by weight of the food", new NumberRange(null, ceiling.Percent.Value))]),
                     ValueList<Citation>.Own([ceiling.Percent.Citation]),
-                    Lower(formula, lines, ceiling.Percent.Value, ceiling.Percent.Citation, requiresWindow: true));
+                    SafetyRules.LowerTo(formula, lines, ceiling.Percent.Value, ceiling.Percent.Citation, requiresWindow: true));
             }
         }
     }
@@ -347,29 +374,6 @@ internal sealed class UsCeilingRule : IDescribedRule
             .OrderByDescending(c => c.Words.Count(asked.Contains)).ThenBy(c => c.Ceiling.Percent.Value)
             .Select(c => c.Ceiling).FirstOrDefault() ?? additive.UsCeilings.FirstOrDefault(c => c.Category == UsCeiling.AllOther);
     }
-
-    /// <summary>The dose of a single line that comes to a ceiling in the whole food.</summary>
-    internal static ValueList<Remedy> Lower(Formula formula, FormulaLine[] lines, double percentOfFood, Citation citation, bool requiresWindow)
-    {
-        FormulaLine line = lines[0];
-        // A hair under the ceiling, so that the rounding of the dose stays below it.
-        double percent = percentOfFood * 0.999;
-        if (lines.Length > 1 || line.IsBase || (requiresWindow && line.Ingredient.Profile is { } profile && !Works(profile, formula.Service.Texture, percent)))
-        {
-            return default;
-        }
-
-        double mass = percent / (100 - percent) * (formula.Proportions.Total - formula.Proportions.MassOf(line));
-        Dose dose = line.IsContinuous ? Amounts.ForPercentOfMix(formula, line, mass / (formula.Proportions.ContinuousMix - formula.Proportions.MassOf(line) + mass) * 100)
-            : new Dose(line.Dose.PercentByMass * mass / formula.Proportions.MassOf(line), line.Dose.Reference);
-        return ValueList<Remedy>.Own([new Remedy(
-            "lower-dose", $"Lower {line.Ingredient.Name} to {dose}: {Numbers.Significant(percent, 3)} % of the food.", "It is then under the ceiling.",
-            new DoseChange(line.Label, dose), ValueList<Citation>.Own([citation]))]);
-    }
-
-    private static bool Works(HydrocolloidProfile profile, Texture? texture, double percent)
-        => (texture is { } t && profile.Role == HydrocolloidRole.GellingAgent ? profile.DoseWindows.Where(w => w.Texture == t) : profile.DoseWindows)
-            .Any(w => AgentInMix.IsWithin(w.Percent.Value, percent));
 
     private static HashSet<string> WordsOf(string category)
     {

@@ -28,8 +28,8 @@ internal static class TemperatureRules
         => [.. agent.Profile.Limits.Where(l => l.Quantity == LimitedQuantity.Temperature && l.Stage == stage).OrderByDescending(l => l.Harm)];
 
     /// <summary>The temperature under which an agent that sets by cooling alone begins to set; null for the others.</summary>
-    public static Cited<TemperatureRange>? SettingOnCooling(AgentInMix agent)
-        => agent.Profile is { Role: HydrocolloidRole.GellingAgent } p && !p.Setting.Triggers.IsEmpty && p.Setting.Triggers[0].Cause == SettingCause.Cooling && p.Setting.Window?.Value.Celsius.Max is not null
+    public static Cited<TemperatureRange>? SettingOnCooling(HydrocolloidProfile p)
+        => p.Role == HydrocolloidRole.GellingAgent && !p.Setting.Triggers.IsEmpty && p.Setting.Triggers[0].Cause == SettingCause.Cooling && p.Setting.Window?.Value.Celsius.Max is not null
             ? p.Setting.Window : null;
 
     public static Temperature Celsius(double celsius) => Temperature.FromDegreesCelsius(celsius);
@@ -205,7 +205,7 @@ internal sealed class JoinedTooColdRule : IDescribedRule
     public RuleCard Card => new(
         "temperature",
         "A hot sol and the cold rest or cold pieces come to a temperature under the setting window: a conflict; within the window: a caution. By the balance of heat, without losses, so the true mix is colder. Not for a fluid gel.",
-        "The cold lines warmed to the temperature that keeps the mix 5 K above the setting window.", TemperatureRules.Windows("sets at", p => p.Setting.Window));
+        "The cold lines warmed to the temperature that keeps the mix 5 K above the setting window.", TemperatureRules.Windows("sets at", TemperatureRules.SettingOnCooling));
 
     public IEnumerable<Finding> Check(ReviewContext context)
     {
@@ -220,7 +220,7 @@ internal sealed class JoinedTooColdRule : IDescribedRule
 
     private Joint? Join(ReviewContext context, AgentInMix agent)
     {
-        if (context.Service.Texture == Texture.FluidGel || TemperatureRules.SettingOnCooling(agent) is not { } setting || agent.HydrationCelsius is not { } hot || hot is < 0 or > FoodProperties.MaxCelsius)
+        if (context.Service.Texture == Texture.FluidGel || TemperatureRules.SettingOnCooling(agent.Profile) is not { } setting || agent.HydrationCelsius is not { } hot || hot is < 0 or > FoodProperties.MaxCelsius)
         {
             return null;
         }
@@ -318,14 +318,14 @@ internal sealed class CastTooCoolRule : IDescribedRule
     public RuleCard Card => new(
         "temperature",
         "The mix is cast under the setting window of an agent that sets by cooling: a conflict; within it: a caution. Not for a fluid gel, which is stirred while it sets.",
-        "Casting 5 K above the setting window.", TemperatureRules.Windows("sets at", p => p.Setting.Window));
+        "Casting 5 K above the setting window.", TemperatureRules.Windows("sets at", TemperatureRules.SettingOnCooling));
 
     public IEnumerable<Finding> Check(ReviewContext context)
     {
         ProcessPlan process = context.Formula.Process;
         foreach (AgentInMix agent in context.Agents)
         {
-            if (context.Service.Texture == Texture.FluidGel || TemperatureRules.SettingOnCooling(agent) is not { } setting)
+            if (context.Service.Texture == Texture.FluidGel || TemperatureRules.SettingOnCooling(agent.Profile) is not { } setting)
             {
                 continue;
             }
@@ -356,7 +356,7 @@ internal sealed class CastTooCoolRule : IDescribedRule
     /// <summary>Above the setting window of every agent.</summary>
     private static ValueList<Remedy> Remedy(ReviewContext context, Citation citation)
     {
-        double target = context.Agents.Max(a => TemperatureRules.SettingOnCooling(a)?.Value.Celsius.Max ?? 0) + CastingMargin.Kelvins;
+        double target = context.Agents.Max(a => TemperatureRules.SettingOnCooling(a.Profile)?.Value.Celsius.Max ?? 0) + CastingMargin.Kelvins;
         return ValueList<Remedy>.Own([new Remedy(
             "cast-hotter", $"Cast it at {TemperatureRules.InWords(target)} or hotter.", "It sets in the mould, not in the pot.",
             new ProcessChange(context.Formula.Process with { CastAt = TemperatureRules.Celsius(target) }), ValueList<Citation>.Own([citation]))]);
