@@ -56,6 +56,18 @@ internal static class Words
 
     public static string Of(MouldForm value) => MouldForms[(int)value];
 
+    private static readonly string[] Symptoms =
+    [
+        "did-not-set", "too-soft", "too-firm", "weeping", "cloudy", "lumps", "grainy", "bubbles", "set-too-early", "melted-at-service", "tough-skin",
+        "pieces-moved", "broke", "off-taste-or-colour", "spheres-solid", "spheres-burst",
+    ];
+
+    private static readonly string[] Standings = ["shown", "open", "unlikely"];
+
+    public static string Of(Symptom value) => Symptoms[(int)value];
+
+    public static string Of(CauseStanding value) => Standings[(int)value];
+
     public static string Of(Audience value) => Audiences[(int)value];
 
     public static string Of(Market value) => Markets[(int)value];
@@ -184,6 +196,15 @@ internal static class Words
     }
 
     public static string MouldFormList => string.Join(", ", MouldForms);
+
+    public static bool TrySymptom(string? word, out Symptom value)
+    {
+        bool found = Find(Symptoms, word, out int index);
+        value = (Symptom)index;
+        return found;
+    }
+
+    public static string SymptomList => string.Join(", ", Symptoms);
 
     public static string TextureList => string.Join(", ", Textures);
 
