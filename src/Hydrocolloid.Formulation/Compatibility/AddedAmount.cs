@@ -28,7 +28,7 @@ internal static class AddedAmount
     public static string Stated(IFormulaChange change) => change switch
     {
         LineAdded added => added.Dose.ToString(),
-        DoseChange dose => dose.Dose.ToString(),
+        DoseChange dose => $"{dose.Dose} in all",
         _ => "",
     };
 }

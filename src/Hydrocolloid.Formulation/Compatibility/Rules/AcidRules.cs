@@ -115,7 +115,9 @@ internal sealed class PhOfTheGelRule() : LimitRule("ph-of-the-gel", "acid", Limi
 
     protected override string QuantityName => "the pH of the mix that gels";
 
-    protected override Reckoned? Measure(ReviewContext context, AgentInMix agent) => context.Mix.Ph;
+    /// <summary>What the powders of the hydrocolloids themselves do to the pH is left out: they are little and near neutral.</summary>
+    protected override Reckoned? Measure(ReviewContext context, AgentInMix agent)
+        => context.Mix.Ph is { } ph ? ph with { Without = ValueList<string>.From(ph.Without.Except(context.Agents.Select(a => a.Line.Label), StringComparer.Ordinal)) } : null;
 
     /// <summary>Konjac sets by its alkali only where nothing else sets it.</summary>
     protected override bool Concerns(ReviewContext context, AgentInMix agent, AgentLimit limit)

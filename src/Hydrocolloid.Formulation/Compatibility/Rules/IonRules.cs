@@ -11,13 +11,13 @@ internal static class IonRules
     [
         new CalciumWhileHydratingRule(),
         new SaltWhileHydratingRule(),
-        new TooFewIonsRule("gelling-ions-missing", LimitedQuantity.Calcium, "gelling ions in the mix, counted as calcium"),
-        new TooFewIonsRule("calcium-missing", LimitedQuantity.CalciumPerGram, "calcium for the hydrocolloid"),
-        new TooFewIonsRule("potassium-missing", LimitedQuantity.Potassium, "potassium in the mix"),
-        new TooFewIonsRule("salts-missing", LimitedQuantity.Cations, "calcium, magnesium, potassium and sodium in the mix"),
-        new TooManyIonsRule("too-much-calcium", LimitedQuantity.Calcium, "calcium in the mix"),
-        new TooManyIonsRule("too-much-calcium-for-dose", LimitedQuantity.CalciumPerGram, "calcium for the hydrocolloid"),
-        new TooManyIonsRule("too-much-potassium", LimitedQuantity.Potassium, "potassium in the mix"),
+        new TooFewIonsRule("gelling-ions-missing", LimitedQuantity.Calcium, "the amount of gelling ions, counted as calcium,"),
+        new TooFewIonsRule("calcium-missing", LimitedQuantity.CalciumPerGram, "the amount of calcium for it"),
+        new TooFewIonsRule("potassium-missing", LimitedQuantity.Potassium, "the amount of potassium in the mix"),
+        new TooFewIonsRule("salts-missing", LimitedQuantity.Cations, "the amount of calcium, magnesium, potassium and sodium in the mix"),
+        new TooManyIonsRule("too-much-calcium", LimitedQuantity.Calcium, "the amount of calcium in the mix"),
+        new TooManyIonsRule("too-much-calcium-for-dose", LimitedQuantity.CalciumPerGram, "the amount of calcium for it"),
+        new TooManyIonsRule("too-much-potassium", LimitedQuantity.Potassium, "the amount of potassium in the mix"),
     ];
 }
 
@@ -94,7 +94,8 @@ internal sealed class CalciumWhileHydratingRule() : LimitRule("calcium-while-hyd
             remedies.Add(new Remedy("calcium-after-heat", $"Stir in the {Phrases.Names(salts)} after the heat.", "It dissolves first, and then sets.", Held.Later(salts), citations));
         }
 
-        if (lines.FirstOrDefault(l => l.Ingredient is { Category: "water", Id: not "water-distilled" }) is { } water && formula.FindLine("water-distilled") is null && IsInside([water]))
+        // Gellan and pectin need some calcium in the end.
+        if (agent.Line.Ingredient.IsAlginate() && lines.FirstOrDefault(l => l.Ingredient is { Category: "water", Id: not "water-distilled" }) is { } water && formula.FindLine("water-distilled") is null && IsInside([water]))
         {
             remedies.Add(new Remedy(
                 "softer-water", $"Take distilled water instead of the {Phrases.InSentence(water)}.", "There is hardly any calcium left to hinder it.",
@@ -118,7 +119,7 @@ internal sealed class CalciumWhileHydratingRule() : LimitRule("calcium-while-hyd
                 "It dissolves where there is little calcium.", Held.Back(context, carriers), citations));
         }
 
-        if (limit.Harm > Harm.Notable && agent.Line.Ingredient.IsAlginate() && ReverseBath.Remedy(agent) is { } reverse)
+        if (limit.Harm == Harm.Fails && agent.Line.Ingredient.IsAlginate() && ReverseBath.Remedy(agent) is { } reverse)
         {
             remedies.Add(reverse);
         }
@@ -251,7 +252,8 @@ internal sealed class TooFewIonsRule(string id, LimitedQuantity quantity, string
         };
         return AddedAmount.Find(formula, MostSaltPercent, p => Amounts.Add(formula, salt, p, RemedyPhases.AfterHeat), Reached, target) is { } change
             ? ValueList<Remedy>.Own([new Remedy(
-                "add-gelling-ion", $"Stir in {Phrases.InSentence(salt.Name)}, dissolved in a little water, while the mix is still hot: {AddedAmount.Stated(change)}.",
+                "add-gelling-ion", Ions.IsSlowCalcium(salt) || !agent.IsHeated ? $"Take {Phrases.InSentence(salt.Name)}: {AddedAmount.Stated(change)}."
+                    : $"Stir in {Phrases.InSentence(salt.Name)}, dissolved in a little water, while the mix is still hot: {AddedAmount.Stated(change)}.",
                 $"The mix then has {Numbers.Significant(target, 2)} {value.Unit}.", change, ValueList<Citation>.Own([why]))])
             : default;
 

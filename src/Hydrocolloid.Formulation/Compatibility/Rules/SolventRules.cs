@@ -24,7 +24,7 @@ internal sealed class BoilsTooLowRule : IDescribedRule
     public string Id => "alcohol-boils-too-low";
 
     public RuleCard Card => new(
-        "solvents", "A hydrocolloid is to be heated in a liquid with so much alcohol that it boils under the temperature needed: a conflict.",
+        "solvents", "A hydrocolloid is to be heated in a liquid with so much alcohol that it boils under the temperature needed: a conflict under every published temperature, a caution under the usual one only.",
         "The alcohol after the heat.", ValueList<Cited<string>>.Own([new Cited<string>("Boiling points of ethanol and water at 1 atm", s_citation)]));
 
     public IEnumerable<Finding> Check(ReviewContext context)
@@ -45,8 +45,9 @@ internal sealed class BoilsTooLowRule : IDescribedRule
             if (AlcoholPot.BoilsAt(agent) is { } boils && boils < needed)
             {
                 ValueList<Citation> citations = ValueList<Citation>.Own([s_citation, agent.Profile.Hydration.Window.Citation]);
+                double least = agent.Profile.Hydration.Window.Alternatives.Min(w => w.Value.Celsius.Min) is { } published ? Math.Min(published, needed) : needed;
                 yield return new Finding(
-                    Id, Severity.Conflict,
+                    Id, boils < least ? Severity.Conflict : Severity.Caution,
                     $"{agent.Name} needs {Numbers.Significant(needed, 3)} °C to dissolve, but with {Numbers.Significant(agent.Medium.AlcoholByVolume.Value, 3)} % vol of alcohol the liquid boils at about {Numbers.Significant(boils, 3)} °C. "
                     + "Ethanol does not dissolve it either. The vapour of a boiling liquid with alcohol can catch fire: no open flame.",
                     ValueList<string>.From([agent.Line.Label, .. AlcoholPot.Lines(context, agent).Select(l => l.Label)]),
@@ -184,7 +185,7 @@ internal sealed class SolidsWhileHydratingRule() : LimitRule("solids-while-hydra
 
     protected override string RemedyInWords => "The sugar after it has dissolved.";
 
-    protected override string QuantityName => "the soluble solids of the liquid it dissolves in";
+    protected override string QuantityName => "the content of soluble solids in the liquid it dissolves in";
 
     protected override Reckoned? Measure(ReviewContext context, AgentInMix agent) => Solids.Asked(context, Id, agent, agent.Medium.Brix);
 
@@ -218,24 +219,27 @@ internal sealed class SolidsWhileHydratingRule() : LimitRule("solids-while-hydra
 /// <summary>Soluble solids of the gel, reckoned as it sets.</summary>
 internal sealed class SolidsOfTheGelRule() : LimitRule("solids-of-the-gel", "solvents", LimitedQuantity.SolubleSolids, LimitStage.Finished)
 {
-    private const double MostSugarPercent = 65;
+    private const double MostSugarPercent = 80;
 
     protected override string Trigger
         => "The mix as it sets holds less sugar and other soluble solids than high methoxyl pectin gels with, more than calcium sets low methoxyl pectin in, or so much that kappa carrageenan turns fragile.";
 
     protected override string RemedyInWords => "Sugar, as much as is missing.";
 
-    protected override string QuantityName => "the soluble solids of the mix as it sets";
+    protected override string QuantityName => "the content of soluble solids in the mix as it sets";
 
     protected override Reckoned? Measure(ReviewContext context, AgentInMix agent) => AsItSets(context) is { } brix ? Solids.Asked(context, Id, agent, brix) : null;
 
     protected override ValueList<Remedy> Remedies(ReviewContext context, AgentInMix agent, AgentLimit limit, Reckoned value)
-        => limit.Range.Value.Min is { } least
-            && AddedAmount.Find(context.Formula, MostSugarPercent, p => Amounts.Add(context.Formula, Pantry.Sucrose, p, RemedyPhases.AfterHeat), c => AsItSets(c)?.Value, least) is { } sugar
+    {
+        double there = context.Formula.FindLine(Pantry.Sucrose.Id) is { IsBase: false } line ? context.Formula.Proportions.PercentOfContinuousMix(line) : 0;
+        return limit.Range.Value.Min is { } least && there < MostSugarPercent
+            && AddedAmount.Find(context.Formula, MostSugarPercent - there, p => Amounts.Add(context.Formula, Pantry.Sucrose, p, RemedyPhases.AfterHeat), c => AsItSets(c)?.Value, least) is { } sugar
             ? ValueList<Remedy>.Own([new Remedy(
                 "add-sugar", $"Stir in sugar, hot, once the {Phrases.InSentence(agent.Name)} has dissolved: {AddedAmount.Stated(sugar)}.",
                 $"The mix comes to {Numbers.Significant(least, 3)} °Brix.", sugar, ValueList<Citation>.Own([limit.Range.Citation]))])
             : default;
+    }
 
     /// <summary>The solids in what is left when water has boiled off; null if how much boils off depends on the size of the batch.</summary>
     private static Reckoned? AsItSets(ReviewContext context)
