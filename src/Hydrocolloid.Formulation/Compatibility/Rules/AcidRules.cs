@@ -28,14 +28,14 @@ internal abstract class PotPhRule(string id, LimitStage stage) : LimitRule(id, "
         var remedies = new List<Remedy>();
         if (added.Length > 0 && IsInside(context, agent, limit, added))
         {
-            remedies.Add(new Remedy("acid-after-heat", $"Stir in the {Phrases.Names(added)} after the heat.", Effect, Held.Later(added), citations));
+            remedies.Add(new Remedy("acid-after-heat", $"Stir in the {Phrases.Names(added)} after the heat.", Effect, HeldBack.Later(added), citations));
         }
 
-        if (liquids.Length > 0 && Held.Carriers(context, agent, liquids) is { Length: > 0 } carriers && IsInside(context, agent, limit, liquids))
+        if (liquids.Length > 0 && HeldBack.Carriers(context, agent, liquids) is { Length: > 0 } carriers && IsInside(context, agent, limit, liquids))
         {
             remedies.Add(new Remedy(
                 "sour-liquid-held-back", $"Dissolve the {agent.Name} in the {Phrases.Names(carriers)} alone, and stir in the {Phrases.Names(liquids)} afterwards.", Effect,
-                Held.Back(context, carriers), citations));
+                HeldBack.ByCarriers(context, carriers), citations));
         }
 
         remedies.AddRange(MoreRemedies(context, agent, limit, citations));
@@ -192,7 +192,7 @@ internal sealed class IsoelectricPointRule : IDescribedRule
 }
 
 /// <summary>Changes that keep something from the pot.</summary>
-internal static class Held
+internal static class HeldBack
 {
     public static ChangeSequence Later(IEnumerable<FormulaLine> lines)
         => new(ValueList<IFormulaChange>.From(lines.Select(l => new LineDelayed(l.Label, RemedyPhases.AfterHeat))));
@@ -200,7 +200,7 @@ internal static class Held
     public static FormulaLine[] Carriers(ReviewContext context, AgentInMix agent, FormulaLine[] without)
         => [.. context.HydrationLines(agent.Line).Where(l => l.IsBase).Except(without)];
 
-    public static ProcessChange Back(ReviewContext context, FormulaLine[] carriers)
+    public static ProcessChange ByCarriers(ReviewContext context, FormulaLine[] carriers)
         => new(context.Formula.Process with { Carriers = ValueList<string>.From(carriers.Select(c => c.Label)) });
 }
 

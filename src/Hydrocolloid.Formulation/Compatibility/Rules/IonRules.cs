@@ -22,7 +22,7 @@ internal static class IonRules
 }
 
 /// <summary>Amounts of ions that count for a gel.</summary>
-internal static class Ions
+internal static class GelIons
 {
     // 100–200 mmol/L of sodium or potassium set low-acyl gellan as 4–6 of calcium do (the catalogue's facts).
     private const double MonovalentPerCalcium = 25;
@@ -88,10 +88,10 @@ internal sealed class CalciumWhileHydratingRule() : LimitRule("calcium-while-hyd
         ValueList<Citation> citations = ValueList<Citation>.Own([limit.Range.Citation]);
         var remedies = new List<Remedy>();
         FormulaLine[] lines = [.. context.HydrationLines(agent.Line)];
-        FormulaLine[] salts = [.. lines.Where(l => Ions.IsCalciumSalt(l) && !Ions.IsSlowCalcium(l.Ingredient))];
+        FormulaLine[] salts = [.. lines.Where(l => GelIons.IsCalciumSalt(l) && !GelIons.IsSlowCalcium(l.Ingredient))];
         if (salts.Length > 0 && IsInside(salts))
         {
-            remedies.Add(new Remedy("calcium-after-heat", $"Stir in the {Phrases.Names(salts)} after the heat.", "It dissolves first, and then sets.", Held.Later(salts), citations));
+            remedies.Add(new Remedy("calcium-after-heat", $"Stir in the {Phrases.Names(salts)} after the heat.", "It dissolves first, and then sets.", HeldBack.Later(salts), citations));
         }
 
         // Gellan and pectin need some calcium in the end.
@@ -112,11 +112,11 @@ internal sealed class CalciumWhileHydratingRule() : LimitRule("calcium-while-hyd
         }
 
         FormulaLine[] rich = [.. lines.Where(l => l.IsBase && l.Ingredient.Composition?.Value.CalciumMg * 10 / MixContents.GramsPerMolCalcium > most)];
-        if (rich.Length > 0 && Held.Carriers(context, agent, rich) is { Length: > 0 } carriers && IsInside(rich))
+        if (rich.Length > 0 && HeldBack.Carriers(context, agent, rich) is { Length: > 0 } carriers && IsInside(rich))
         {
             remedies.Add(new Remedy(
                 "calcium-held-back", $"Dissolve the {agent.Name} in the {Phrases.Names(carriers)} alone, and stir in the {Phrases.Names(rich)} afterwards.",
-                "It dissolves where there is little calcium.", Held.Back(context, carriers), citations));
+                "It dissolves where there is little calcium.", HeldBack.ByCarriers(context, carriers), citations));
         }
 
         if (limit.Harm == Harm.Fails && agent.Line.Ingredient.IsAlginate() && ReverseBath.Remedy(agent) is { } reverse)
@@ -134,14 +134,14 @@ internal sealed class CalciumWhileHydratingRule() : LimitRule("calcium-while-hyd
     /// <summary>What casein holds does not hinder gellan or pectin, but alginate takes it.</summary>
     private Reckoned? Measure(ReviewContext context, AgentInMix agent, FormulaLine[] without)
     {
-        FormulaLine[] lines = [.. context.HydrationLines(agent.Line).Where(l => !Ions.IsSlowCalcium(l.Ingredient)).Except(without)];
+        FormulaLine[] lines = [.. context.HydrationLines(agent.Line).Where(l => !GelIons.IsSlowCalcium(l.Ingredient)).Except(without)];
         var liquid = new MixContents(context.Formula, lines);
         if (!liquid.Casein.IsEmpty && !agent.Line.Ingredient.IsAlginate())
         {
             return null;
         }
 
-        Reckoned calcium = Ions.Calcium(liquid, lines);
+        Reckoned calcium = GelIons.Calcium(liquid, lines);
         if (!calcium.Without.IsEmpty && without.Length == 0)
         {
             context.Needs(Id, $"the calcium of {calcium.Without}", agent.Line.Label);
@@ -162,7 +162,7 @@ internal sealed class SaltWhileHydratingRule() : LimitRule("salt-while-hydrating
 
     protected override Reckoned? Measure(ReviewContext context, AgentInMix agent)
     {
-        Reckoned sodium = Ions.InMmol(agent.Medium.Sodium);
+        Reckoned sodium = GelIons.InMmol(agent.Medium.Sodium);
         if (!sodium.Without.IsEmpty)
         {
             context.Needs(Id, $"the sodium of {sodium.Without}", agent.Line.Label);
@@ -173,10 +173,10 @@ internal sealed class SaltWhileHydratingRule() : LimitRule("salt-while-hydrating
 
     protected override ValueList<Remedy> Remedies(ReviewContext context, AgentInMix agent, AgentLimit limit, Reckoned value)
     {
-        FormulaLine[] salt = [.. context.HydrationLines(agent.Line).Where(l => !l.IsBase && l.Ingredient.Composition?.Value.SodiumMg > 5000 && !Ions.IsSequestrant(l.Ingredient))];
-        return salt.Length > 0 && Ions.InMmol(new MixContents(context.Formula, context.HydrationLines(agent.Line).Except(salt)).Sodium).Value <= limit.Range.Value.Max
+        FormulaLine[] salt = [.. context.HydrationLines(agent.Line).Where(l => !l.IsBase && l.Ingredient.Composition?.Value.SodiumMg > 5000 && !GelIons.IsSequestrant(l.Ingredient))];
+        return salt.Length > 0 && GelIons.InMmol(new MixContents(context.Formula, context.HydrationLines(agent.Line).Except(salt)).Sodium).Value <= limit.Range.Value.Max
             ? ValueList<Remedy>.Own([new Remedy(
-                "salt-afterwards", $"Stir in the {Phrases.Names(salt)} once it has dissolved.", "It swells fully first.", Held.Later(salt), ValueList<Citation>.Own([limit.Range.Citation]))])
+                "salt-afterwards", $"Stir in the {Phrases.Names(salt)} once it has dissolved.", "It swells fully first.", HeldBack.Later(salt), ValueList<Citation>.Own([limit.Range.Citation]))])
             : default;
     }
 }
@@ -190,15 +190,15 @@ internal abstract class IonsOfTheGelRule(string id, LimitedQuantity quantity, st
 
     protected override Reckoned? Measure(ReviewContext context, AgentInMix agent) => Quantity switch
     {
-        LimitedQuantity.CalciumPerGram => PerGram(Ions.Calcium(context.Mix, MixLines(context)), agent),
-        LimitedQuantity.Potassium => Ions.InMmol(context.Mix.Potassium),
-        LimitedQuantity.Cations => Ions.Cations(context.Mix),
-        _ => Ions.Calcium(context.Mix, MixLines(context)),
+        LimitedQuantity.CalciumPerGram => PerGram(GelIons.Calcium(context.Mix, MixLines(context)), agent),
+        LimitedQuantity.Potassium => GelIons.InMmol(context.Mix.Potassium),
+        LimitedQuantity.Cations => GelIons.Cations(context.Mix),
+        _ => GelIons.Calcium(context.Mix, MixLines(context)),
     };
 
     /// <summary>Alginate is set in a bath, unless calcium is put into the mix to set it from inside.</summary>
     protected override bool Concerns(ReviewContext context, AgentInMix agent, AgentLimit limit)
-        => !agent.Line.Ingredient.IsAlginate() || MixLines(context).Any(Ions.IsCalciumSalt);
+        => !agent.Line.Ingredient.IsAlginate() || MixLines(context).Any(GelIons.IsCalciumSalt);
 
     protected static IEnumerable<FormulaLine> MixLines(ReviewContext context) => context.Formula.Lines.Where(l => l.IsContinuous);
 
@@ -225,7 +225,7 @@ internal sealed class TooFewIonsRule(string id, LimitedQuantity quantity, string
     protected override string RemedyInWords => "A salt of calcium or potassium after the heat, as much as is missing.";
 
     protected override Reckoned? Measure(ReviewContext context, AgentInMix agent)
-        => Quantity == LimitedQuantity.Calcium ? Ions.AsCalcium(context.Mix, MixLines(context)) : base.Measure(context, agent);
+        => Quantity == LimitedQuantity.Calcium ? GelIons.AsCalcium(context.Mix, MixLines(context)) : base.Measure(context, agent);
 
     protected override bool Concerns(ReviewContext context, AgentInMix agent, AgentLimit limit)
         => limit.Range.Value.Min is not null && base.Concerns(context, agent, limit) && Quantity switch
@@ -247,12 +247,12 @@ internal sealed class TooFewIonsRule(string id, LimitedQuantity quantity, string
         Ingredient salt = Quantity switch
         {
             LimitedQuantity.Potassium => Pantry.PotassiumChloride,
-            LimitedQuantity.CalciumPerGram => MixLines(context).FirstOrDefault(Ions.IsCalciumSalt)?.Ingredient ?? Pantry.CalciumLactate,
+            LimitedQuantity.CalciumPerGram => MixLines(context).FirstOrDefault(GelIons.IsCalciumSalt)?.Ingredient ?? Pantry.CalciumLactate,
             _ => Pantry.CalciumChloride,
         };
         return AddedAmount.Find(formula, MostSaltPercent, p => Amounts.Add(formula, salt, p, RemedyPhases.AfterHeat), Reached, target) is { } change
             ? ValueList<Remedy>.Own([new Remedy(
-                "add-gelling-ion", Ions.IsSlowCalcium(salt) || !agent.IsHeated ? $"Take {Phrases.InSentence(salt.Name)}: {AddedAmount.Stated(change)}."
+                "add-gelling-ion", GelIons.IsSlowCalcium(salt) || !agent.IsHeated ? $"Take {Phrases.InSentence(salt.Name)}: {AddedAmount.Stated(change)}."
                     : $"Stir in {Phrases.InSentence(salt.Name)}, dissolved in a little water, while the mix is still hot: {AddedAmount.Stated(change)}.",
                 $"The mix then has {Numbers.Significant(target, 2)} {value.Unit}.", change, ValueList<Citation>.Own([why]))])
             : default;

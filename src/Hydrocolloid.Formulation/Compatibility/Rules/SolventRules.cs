@@ -84,7 +84,7 @@ internal static class AlcoholPot
     {
         FormulaLine[] lines = Lines(context, agent);
         FormulaLine[] added = [.. lines.Where(l => !l.IsBase)], liquids = [.. lines.Where(l => l.IsBase)];
-        FormulaLine[] carriers = Held.Carriers(context, agent, liquids);
+        FormulaLine[] carriers = HeldBack.Carriers(context, agent, liquids);
         if (lines.Length == 0 || (liquids.Length > 0 && carriers.Length == 0) || !isInOrder(new MixContents(context.Formula, context.HydrationLines(agent.Line).Except(lines))))
         {
             return default;
@@ -93,12 +93,12 @@ internal static class AlcoholPot
         var changes = new List<IFormulaChange>();
         if (liquids.Length > 0)
         {
-            changes.Add(Held.Back(context, carriers));
+            changes.Add(HeldBack.ByCarriers(context, carriers));
         }
 
         if (added.Length > 0)
         {
-            changes.Add(Held.Later(added));
+            changes.Add(HeldBack.Later(added));
         }
 
         return ValueList<Remedy>.Own([new Remedy(
@@ -187,7 +187,7 @@ internal sealed class SolidsWhileHydratingRule() : LimitRule("solids-while-hydra
 
     protected override string QuantityName => "the content of soluble solids in the liquid it dissolves in";
 
-    protected override Reckoned? Measure(ReviewContext context, AgentInMix agent) => Solids.Asked(context, Id, agent, agent.Medium.Brix);
+    protected override Reckoned? Measure(ReviewContext context, AgentInMix agent) => SolidsNeed.Asked(context, Id, agent, agent.Medium.Brix);
 
     protected override ValueList<string> Lines(ReviewContext context, AgentInMix agent)
         => ValueList<string>.From([agent.Line.Label, .. Sweet(context, agent).Select(l => l.Label)]);
@@ -199,13 +199,13 @@ internal sealed class SolidsWhileHydratingRule() : LimitRule("solids-while-hydra
         if (added.Length > 0 && IsInside(added))
         {
             return ValueList<Remedy>.Own([new Remedy(
-                "sugar-afterwards", $"Dissolve the {Phrases.InSentence(agent.Name)} first, then stir in the {Phrases.Names(added)}, hot.", "It finds the water it needs.", Held.Later(added), citations)]);
+                "sugar-afterwards", $"Dissolve the {Phrases.InSentence(agent.Name)} first, then stir in the {Phrases.Names(added)}, hot.", "It finds the water it needs.", HeldBack.Later(added), citations)]);
         }
 
-        return syrups.Length > 0 && Held.Carriers(context, agent, syrups) is { Length: > 0 } carriers && IsInside(syrups)
+        return syrups.Length > 0 && HeldBack.Carriers(context, agent, syrups) is { Length: > 0 } carriers && IsInside(syrups)
             ? ValueList<Remedy>.Own([new Remedy(
                 "syrup-held-back", $"Dissolve the {Phrases.InSentence(agent.Name)} in the {Phrases.Names(carriers)} alone, and stir in the {Phrases.Names(syrups)} afterwards, hot.",
-                "It finds the water it needs.", Held.Back(context, carriers), citations)])
+                "It finds the water it needs.", HeldBack.ByCarriers(context, carriers), citations)])
             : default;
 
         bool IsInside(FormulaLine[] without)
@@ -228,7 +228,7 @@ internal sealed class SolidsOfTheGelRule() : LimitRule("solids-of-the-gel", "sol
 
     protected override string QuantityName => "the content of soluble solids in the mix as it sets";
 
-    protected override Reckoned? Measure(ReviewContext context, AgentInMix agent) => AsItSets(context) is { } brix ? Solids.Asked(context, Id, agent, brix) : null;
+    protected override Reckoned? Measure(ReviewContext context, AgentInMix agent) => AsItSets(context) is { } brix ? SolidsNeed.Asked(context, Id, agent, brix) : null;
 
     protected override ValueList<Remedy> Remedies(ReviewContext context, AgentInMix agent, AgentLimit limit, Reckoned value)
     {
@@ -259,7 +259,7 @@ internal sealed class SolidsOfTheGelRule() : LimitRule("solids-of-the-gel", "sol
 }
 
 /// <summary>What is asked for where soluble solids are not known.</summary>
-internal static class Solids
+internal static class SolidsNeed
 {
     public static Reckoned Asked(ReviewContext context, string id, AgentInMix agent, Reckoned brix)
     {

@@ -9,8 +9,8 @@ internal static class SolventCases
     [
         new("agar boiled in port", "alcohol-boils-too-low", Severity.Conflict,
             () => Blend(Pantry.Port, 95, Hydrocolloids.Agar, 0.5), () => Blend(Pantry.Port, 95, Hydrocolloids.Agar, 0.5, "water"), () => Blend(s_unknown, 50, Hydrocolloids.Agar, 0.5)),
-        new("spirit stirred in before the agar", "alcohol-boils-too-low", Severity.Conflict,
-            () => Spirited(30), () => Spirited(3)),
+        new("spirit stirred in before the agar", "alcohol-boils-too-low", Severity.Caution,
+            () => Spirited(22), () => Spirited(20)),
 
         new("curdlan dissolved in more than 20 % vol", "alcohol-while-hydrating", Severity.Caution,
             () => Blend(Pantry.Spirit40, 55, Hydrocolloids.Curdlan, 2), () => Blend(Pantry.Spirit40, 48, Hydrocolloids.Curdlan, 2), () => Blend(s_unknown, 50, Hydrocolloids.Curdlan, 2)),
