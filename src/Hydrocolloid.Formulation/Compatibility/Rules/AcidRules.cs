@@ -7,6 +7,9 @@ namespace Hydrocolloid.Formulation.Compatibility.Rules;
 internal static class AcidRules
 {
     public static IDescribedRule[] All => [new PhWhileHeatedRule(), new PhWhileHydratingRule(), new PhOfTheGelRule(), new IsoelectricPointRule()];
+
+    /// <summary>A pH to the hundredth, which is finer than any is known: one that is meant to be at a limit is not under it.</summary>
+    public static Reckoned? Rounded(Reckoned? ph) => ph is null ? null : ph with { Value = Math.Round(ph.Value, 2) };
 }
 
 /// <summary>The pH of what a hydrocolloid is in before it is dissolved: sour things can wait.</summary>
@@ -14,7 +17,7 @@ internal abstract class PotPhRule(string id, LimitStage stage) : LimitRule(id, "
 {
     private const string Effect = "The hydrocolloid dissolves in a liquid that does not harm it, and the mix keeps its acid.";
 
-    protected override Reckoned? Measure(ReviewContext context, AgentInMix agent) => agent.Medium.Ph;
+    protected override Reckoned? Measure(ReviewContext context, AgentInMix agent) => AcidRules.Rounded(agent.Medium.Ph);
 
     protected override ValueList<string> Lines(ReviewContext context, AgentInMix agent)
         => ValueList<string>.From([agent.Line.Label, .. Sour(context, agent).Select(l => l.Label)]);
@@ -109,7 +112,7 @@ internal sealed class PhOfTheGelRule() : LimitRule("ph-of-the-gel", "acid", Limi
     private static readonly Citation s_citrate = BuiltInCatalogue.Cite("kitchen-science-teaching", "sodium citrate in juices", CitationBasis.Recalled);
 
     protected override string Trigger
-        => "The mix that gels lies outside the pH that the gel stands, or needs: too sour for gelatin or alginate, not sour enough for high methoxyl pectin, not alkaline enough for konjac alone.";
+        => "The mix that gels lies outside the pH that the gel stands, or needs: too sour for alginate or, by degrees, gelatin, not sour enough for high methoxyl pectin, not alkaline enough for konjac alone.";
 
     protected override string RemedyInWords => "Sodium citrate, up to 0.5 %, or citric acid, as much as the pH needs; for alginate also the reverse bath.";
 
@@ -117,7 +120,7 @@ internal sealed class PhOfTheGelRule() : LimitRule("ph-of-the-gel", "acid", Limi
 
     /// <summary>What the powders of the hydrocolloids themselves do to the pH is left out: they are little and near neutral.</summary>
     protected override Reckoned? Measure(ReviewContext context, AgentInMix agent)
-        => context.Mix.Ph is { } ph ? ph with { Without = ValueList<string>.From(ph.Without.Except(context.Agents.Select(a => a.Line.Label), StringComparer.Ordinal)) } : null;
+        => AcidRules.Rounded(context.Mix.Ph) is { } ph ? ph with { Without = ValueList<string>.From(ph.Without.Except(context.Agents.Select(a => a.Line.Label), StringComparer.Ordinal)) } : null;
 
     /// <summary>Konjac sets by its alkali only where nothing else sets it.</summary>
     protected override bool Concerns(ReviewContext context, AgentInMix agent, AgentLimit limit)
@@ -170,7 +173,7 @@ internal sealed class IsoelectricPointRule : IDescribedRule
     {
         foreach (AgentInMix agent in context.Agents.Where(a => a.Is("gelatin-type-b")))
         {
-            if (context.Mix.Ph is not { } ph)
+            if (AcidRules.Rounded(context.Mix.Ph) is not { } ph)
             {
                 context.Needs(Id, "the pH of the mix that gels", agent.Line.Label);
             }

@@ -260,12 +260,12 @@ internal sealed class ConcentratedByEvaporationRule : IDescribedRule
 /// <summary>Xanthan in a mix with little water: it thickens the water, so that is what its dose is of.</summary>
 internal sealed class DoseOnWaterRule : IDescribedRule
 {
-    private const double LittleWaterPercent = 50; // a judgement: an oily dressing or a cheese sauce, not a syrup
+    private const double LittleWaterPercent = 50; // water and sugars; a judgement: an oily dressing or a cheese sauce, not a syrup
 
     public string Id => "dose-counts-on-water";
 
     public RuleCard Card => new(
-        "dose", "Xanthan in a mix that is less than half water is in its window of the mix, but over it of the water, which is what it thickens: a caution.",
+        "dose", "Xanthan in a mix of which water and sugars are less than half is in its window of the mix, but over it of the water, which is what it thickens: a caution.",
         "The dose that is in the window of the water.", DoseFigures.Windows);
 
     public IEnumerable<Finding> Check(ReviewContext context)
@@ -280,7 +280,7 @@ internal sealed class DoseOnWaterRule : IDescribedRule
 
             double ofWater = agent.Percent / context.Mix.Water.Value * 100;
             DoseWindow window = agent.ChosenWindow ?? agent.Profile.DoseWindows.OrderByDescending(w => w.Percent.Value.Max).First();
-            if (context.Mix.Water.Value >= LittleWaterPercent || !AgentInMix.IsWithin(window.Percent.Value, agent.Percent) || AgentInMix.IsWithin(new NumberRange(null, window.Percent.Value.Max), ofWater))
+            if (context.Mix.Water.Value + context.Mix.Sugars.Value >= LittleWaterPercent || !AgentInMix.IsWithin(window.Percent.Value, agent.Percent) || AgentInMix.IsWithin(new NumberRange(null, window.Percent.Value.Max), ofWater))
             {
                 continue;
             }
@@ -292,7 +292,7 @@ internal sealed class DoseOnWaterRule : IDescribedRule
                 ValueList<string>.Own([agent.Line.Label]),
                 ValueList<Evidence>.Own([new Evidence($"{agent.Name} in the water of the continuous mix", ofWater, "% by weight of that water", window.Percent.Value)]),
                 ValueList<Citation>.Own([window.Percent.Citation]),
-                ValueList<Remedy>.Own([DoseRemedy.To(agent, target, $"It is then {window.Percent.Value.Max} % of the water.", window.Percent.Citation)]));
+                ValueList<Remedy>.Own([DoseRemedy.To(agent, target, $"It is then {Numbers.Significant(window.Percent.Value.Max.Value, 4)} % of the water.", window.Percent.Citation)]));
         }
     }
 }

@@ -11,7 +11,7 @@ internal static class IonRules
     [
         new CalciumWhileHydratingRule(),
         new SaltWhileHydratingRule(),
-        new TooFewIonsRule("gelling-ions-missing", LimitedQuantity.Calcium, "the amount of gelling ions, counted as calcium,"),
+        new TooFewIonsRule("gelling-ions-missing", LimitedQuantity.Calcium, "the amount of gelling ions (counted as calcium)"),
         new TooFewIonsRule("calcium-missing", LimitedQuantity.CalciumPerGram, "the amount of calcium for it"),
         new TooFewIonsRule("potassium-missing", LimitedQuantity.Potassium, "the amount of potassium in the mix"),
         new TooFewIonsRule("salts-missing", LimitedQuantity.Cations, "the amount of calcium, magnesium, potassium and sodium in the mix"),

@@ -16,7 +16,7 @@ internal static class AcidCases
             () => IonCases.With(s_unknown, Hydrocolloids.GellanLowAcyl, 0.3, Pantry.CitricAcid, 0.15)),
         new("alginate in cranberry juice (practitioner's case)", "ph-of-the-gel", Severity.Conflict,
             () => IonCases.With(Pantry.CranberryJuice, Hydrocolloids.SodiumAlginate, 0.7), () => IonCases.With(Pantry.TomatoJuice, Hydrocolloids.SodiumAlginate, 0.7), () => IonCases.With(s_unknown, Hydrocolloids.SodiumAlginate, 0.7)),
-        new("gelatin in lemonade", "ph-of-the-gel", Severity.Caution,
+        new("gelatin in lemonade", "ph-of-the-gel", Severity.Information,
             () => IonCases.With(Pantry.Water, Hydrocolloids.GelatinTypeA, 1.5, Pantry.CitricAcid, 0.05), () => AtPh(4.01, Hydrocolloids.GelatinTypeA, 1.5)),
         new("high methoxyl pectin without acid", "ph-of-the-gel", Severity.Conflict,
             () => IonCases.With(Pantry.PearJuice, Hydrocolloids.PectinHighMethoxyl, 0.8), () => IonCases.With(Pantry.LemonJuice, Hydrocolloids.PectinHighMethoxyl, 0.8)),

@@ -18,7 +18,7 @@ internal static class SolventCases
         // a practitioner's case and a handbook of kitchen science: precipitation begins at 30–50 %
         new("gelatin over 30 % vol", "alcohol-in-the-gel", Severity.Conflict,
             () => Blend(Pantry.Spirit40, 80, Hydrocolloids.GelatinTypeA, 1.5), () => Blend(Pantry.Spirit40, 70, Hydrocolloids.GelatinTypeA, 1.5), () => Blend(s_unknown, 50, Hydrocolloids.GelatinTypeA, 1.5)),
-        new("gelatin over 25 % vol", "alcohol-in-the-gel", Severity.Caution,
+        new("gelatin at about 25 % vol", "alcohol-in-the-gel", Severity.Caution,
             () => Blend(Pantry.Spirit40, 65, Hydrocolloids.GelatinTypeA, 1.5), () => Blend(Pantry.Spirit40, 58, Hydrocolloids.GelatinTypeA, 1.5)),
         new("alginate at more than 20 % by weight (a study of 2016)", "ethanol-in-the-gel", Severity.Caution,
             () => Blend(Pantry.Spirit40, 65, Hydrocolloids.SodiumAlginate, 1), () => Blend(Pantry.Spirit40, 58, Hydrocolloids.SodiumAlginate, 1), () => Blend(s_unknown, 50, Hydrocolloids.SodiumAlginate, 1)),
