@@ -36,7 +36,7 @@ internal static class Words
 
     private static readonly string[] Shapes = ["spooned", "slice", "cube", "sphere", "mini-cup"];
 
-    private static readonly string[] LimitedQuantities = ["ph", "ethanol", "soluble-solids", "calcium", "potassium", "sodium", "cations", "fat", "concentration", "temperature", "minutes"];
+    private static readonly string[] LimitedQuantities = ["ph", "ethanol", "soluble-solids", "calcium", "potassium", "sodium", "cations", "fat", "concentration", "temperature", "minutes", "alcohol-by-volume", "calcium-per-gram"];
 
     private static readonly string[] LimitStages = ["hydrating", "heated", "finished", "soaking"];
 
