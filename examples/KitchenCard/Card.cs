@@ -18,6 +18,7 @@ internal sealed record Card(
     IReadOnlyList<CardContent> Contents,
     IReadOnlyList<CardStep> Method,
     IReadOnlyList<string> MethodConflicts,
+    CardHeat? Heat,
     IReadOnlyList<CardFinding> Findings,
     IReadOnlyList<CardCaution> Cautions,
     IReadOnlyList<string> Recorded,
@@ -41,7 +42,19 @@ internal sealed record CardStep(
 
 internal sealed record CardNote(string Text, int Source);
 
-internal sealed record CardFinding(string Severity, string Id, string Explanation, IReadOnlyList<string> Lines, IReadOnlyList<CardEvidence> Evidence, IReadOnlyList<int> Sources);
+internal sealed record CardFinding(string Severity, string Id, string Explanation, IReadOnlyList<string> Lines, IReadOnlyList<CardEvidence> Evidence, IReadOnlyList<int> Sources, IReadOnlyList<CardRemedy> Remedies);
+
+internal sealed record CardRemedy(string Id, string Advice, string Effect, IReadOnlyList<int> Sources);
+
+internal sealed record CardHeat(CardCooling? Cooling);
+
+internal sealed record CardCooling(
+    IReadOnlyList<CardCoolingPoint> Curve, double? SetsBelowCelsius, double? SetThroughSeconds, double? SetThroughAtLatestSeconds, int? SettingSource,
+    IReadOnlyList<CardVerdict> Verdicts, string Caution, IReadOnlyList<string> Assumptions);
+
+internal sealed record CardCoolingPoint(double Seconds, double CentreCelsius, double SurfaceCelsius, double MeanCelsius, double CentreAtSlowestCelsius);
+
+internal sealed record CardVerdict(string Rule, string Outcome, string Text, int Source);
 
 internal sealed record CardEvidence(string Quantity, double Value, string Unit, CardRange Limit);
 

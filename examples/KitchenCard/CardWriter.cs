@@ -1,4 +1,5 @@
 using Hydrocolloid.Formulation;
+using Hydrocolloid.Formulation.Thermal;
 using UnitsNet;
 
 namespace KitchenCard;
@@ -31,6 +32,7 @@ internal sealed class CardWriter
             [.. Contents(formula.Analyse().Continuous)],
             [.. method.Steps.Select(Step)],
             [.. method.Conflicts],
+            Heat(formula),
             [.. formula.Review().Select(Finding)],
             [.. method.Cautions.Select(c => new CardCaution(Kebab(c.Kind.ToString()), c.Text.Value, [.. c.Lines], Number(c.Text.Citation)))],
             [.. Recorded(formula)],
@@ -75,9 +77,9 @@ internal sealed class CardWriter
             yield return $"altitude {Text.Number(altitude.Meters)} m";
         }
 
-        foreach (CoolingStage stage in process.Cooling)
+        if (!process.Cooling.IsEmpty && !formula.TryCool(out _, out ValueList<string> missing))
         {
-            yield return $"cooling: {stage}";
+            yield return $"cooling: {process.Cooling} (to work it out, state {string.Join(" and ", missing)})";
         }
 
         if (service.ServedAt is { } served)
@@ -113,7 +115,41 @@ internal sealed class CardWriter
 
     private CardFinding Finding(Finding finding) => new(
         Kebab(finding.Severity.ToString()), finding.Id, finding.Explanation, [.. finding.Lines],
-        [.. finding.Evidence.Select(e => new CardEvidence(e.Quantity, e.Value, e.Unit, Range(e.Limit)))], [.. finding.Citations.Select(Number)]);
+        [.. finding.Evidence.Select(e => new CardEvidence(e.Quantity, e.Value, e.Unit, Range(e.Limit)))], [.. finding.Citations.Select(Number)],
+        [.. finding.Remedies.Select(r => new CardRemedy(r.Id, r.Advice, r.Effect, [.. r.Citations.Select(Number)]))]);
+
+    /// <summary>The heat of the formula, as far as the formula states what is needed for it.</summary>
+    private CardHeat? Heat(Formula formula)
+    {
+        CardCooling? cooling = formula.TryCool(out CoolingOutlook? outlook, out _) ? Cooling(outlook) : null;
+        return cooling is null ? null : new CardHeat(cooling);
+    }
+
+    private CardCooling Cooling(CoolingOutlook outlook)
+    {
+        CoolingVerdict[] verdicts = [outlook.Check(CoolingRules.UsFoodCode), outlook.Check(CoolingRules.UkGuidance)];
+        return new CardCooling(
+            [.. Moments(outlook).Select(t => Point(outlook, t))],
+            outlook.SetsBelow?.DegreesCelsius, outlook.SetThrough?.Time?.Seconds, outlook.SetThroughAtLatest?.Time?.Seconds,
+            outlook.SettingCitation is { } setting ? Number(setting) : null,
+            [.. verdicts.Select(v => new CardVerdict(v.Rule.Name, Kebab(v.Outcome.ToString()), string.Join("; ", v.Checks), Number(v.Rule.Citation)))],
+            verdicts[0].Caution, [.. outlook.Assumptions]);
+    }
+
+    private static CardCoolingPoint Point(CoolingOutlook outlook, Duration time)
+    {
+        CoolingPoint usual = outlook.Usual.At(time);
+        return new CardCoolingPoint(
+            time.Seconds, usual.Centre.DegreesCelsius, usual.Surface.DegreesCelsius, usual.Mean.DegreesCelsius, outlook.Slow.At(time).Centre.DegreesCelsius);
+    }
+
+    /// <summary>Half-hours until the slow course is at 5 °C or for eight hours, at most.</summary>
+    private static IEnumerable<Duration> Moments(CoolingOutlook outlook)
+    {
+        double end = outlook.Slow.TimeUntilBelow(Temperature.FromDegreesCelsius(5)).Time?.Hours ?? 8;
+        int halves = (int)Math.Ceiling(Math.Min(end, 8) * 2);
+        return Enumerable.Range(0, halves + 1).Select(i => Duration.FromMinutes(30 * i));
+    }
 
     private static CardRange Range(NumberRange range) => new(range.Min, range.Max);
 

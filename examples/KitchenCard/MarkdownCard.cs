@@ -77,17 +77,50 @@ internal static class MarkdownCard
             Line($"**Conflict:** {Escaped(conflict)}");
         }
 
+        if (card.Heat?.Cooling is { } cooling)
+        {
+            Line();
+            Line("## Cooling in the mould");
+            Line();
+            Line("| after | centre | surface | mean | centre at slowest |");
+            Line("|--:|--:|--:|--:|--:|");
+            foreach (CardCoolingPoint p in cooling.Curve)
+            {
+                Line($"| {Text.Number(p.Seconds / 3600)} h | {Text.Tenths(p.CentreCelsius)} °C | {Text.Tenths(p.SurfaceCelsius)} °C | {Text.Tenths(p.MeanCelsius)} °C | {Text.Tenths(p.CentreAtSlowestCelsius)} °C |");
+            }
+
+            Line();
+            if (cooling.SetsBelowCelsius is { } sets)
+            {
+                Line($"- Set through (centre under {Text.Number(sets)} °C): {Text.Hours(cooling.SetThroughSeconds)}, at the slowest {Text.Hours(cooling.SetThroughAtLatestSeconds)}.{Text.SourceMarks(cooling.SettingSource is { } n ? [n] : [])}");
+            }
+
+            foreach (CardVerdict verdict in cooling.Verdicts)
+            {
+                Line($"- {Escaped(verdict.Rule)}, at the slowest: **{verdict.Outcome.Replace('-', ' ')}** ({Escaped(verdict.Text)}){Text.SourceMarks([verdict.Source])}");
+            }
+
+            Line();
+            Line(Escaped(cooling.Caution));
+            Line();
+            Line($"Assumed: {Escaped(string.Join("; ", cooling.Assumptions))}.");
+        }
+
         Line();
         Line("## Findings");
         Line();
         if (card.Findings.Count == 0)
         {
-            Line("Nothing found by the rules applied: dose against minimum and window, decimal slips, unknown ingredients. What they do not look at is not judged.");
+            Line("Nothing found by the rules. What they do not look at is not judged.");
         }
 
         foreach (CardFinding finding in card.Findings)
         {
             Line($"- **{finding.Severity}** `{finding.Id}`: {Escaped(finding.Explanation)}{Text.SourceMarks(finding.Sources)}");
+            foreach (CardRemedy remedy in finding.Remedies)
+            {
+                Line($"    - `{remedy.Id}`: {Escaped(remedy.Advice)} {Escaped(remedy.Effect)}{Text.SourceMarks(remedy.Sources)}");
+            }
         }
 
         Line();

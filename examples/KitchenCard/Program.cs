@@ -41,11 +41,15 @@ var tolerance = new Option<double>("--tolerance") { Description = "Warn where ro
 var layout = new Option<string>("--layout") { Description = "The form of the card: text, markdown or json.", DefaultValueFactory = _ => "text" };
 layout.AcceptOnlyFromAmong("text", "markdown", "json");
 var worked = new Option<string[]>("--worked") { Description = "Work out the mass of a line step by step; give its label. May be repeated.", DefaultValueFactory = _ => [] };
+var mend = new Option<string?>("--mend")
+{
+    Description = "Apply a remedy and print the changed formula (JSON) in place of the card: the id of a finding for its first remedy, or finding/remedy.",
+};
 var strict = new Option<bool>("--strict") { Description = "Exit with code 3 if a conflict is found." };
 
 var root = new RootCommand("Prints the kitchen card of a gel formula: weigh sheet, method, findings, cautions, sources.")
 {
-    file, make, counted, balance, tolerance, layout, worked, strict,
+    file, make, counted, balance, tolerance, layout, worked, mend, strict,
 };
 root.SetAction(Run);
 
@@ -81,6 +85,11 @@ int Run(ParseResult given)
             return Refuse(problems);
         }
 
+        if (given.GetValue(mend) is { } choice)
+        {
+            return Mend(formula, choice);
+        }
+
         Card card = CardWriter.Write(formula, yield, scale, off, lines);
         Console.Out.Write(given.GetValue(layout) switch
         {
@@ -103,6 +112,23 @@ int Run(ParseResult given)
     {
         return Refuse([$"{path}: {e.Message}"]);
     }
+}
+
+int Mend(Formula formula, string choice)
+{
+    string[] ids = choice.Split('/');
+    ValueList<Finding> findings = formula.Review();
+    Finding? finding = findings.FirstOrDefault(f => f.Id == ids[0] && !f.Remedies.IsEmpty);
+    Remedy? remedy = finding?.Remedies.FirstOrDefault(r => ids.Length < 2 || r.Id == ids[1]);
+    if (finding is null || remedy is null || ids.Length > 2)
+    {
+        string[] known = [.. findings.SelectMany(f => f.Remedies.Select(r => $"{f.Id}/{r.Id}")).Distinct()];
+        return Refuse([$"--mend: '{choice}' is no remedy of this formula. {(known.Length == 0 ? "It has none." : "Its remedies: " + string.Join(", ", known) + ".")}"]);
+    }
+
+    Console.Error.WriteLine($"{finding.Id}/{remedy.Id}: {remedy.Advice} {remedy.Effect}");
+    Console.Out.Write(FormulaJson.Write(remedy.Apply(formula)) + "\n");
+    return Good;
 }
 
 Yield YieldOf(ParseResult given, Formula formula, List<string> problems)

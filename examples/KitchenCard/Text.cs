@@ -7,6 +7,12 @@ internal static class Text
 {
     public static string Number(double value) => value.ToString("0.###", CultureInfo.InvariantCulture);
 
+    public static string Tenths(double value) => value.ToString("0.0", CultureInfo.InvariantCulture);
+
+    /// <summary>A time in hours and minutes; never reached if null.</summary>
+    public static string Hours(double? seconds) => seconds is not { } s ? "never"
+        : s < 3600 ? $"{Math.Ceiling(s / 60).ToString(CultureInfo.InvariantCulture)} min" : $"{Number(Math.Round(s / 3600, 1))} h";
+
     /// <summary>Four significant digits.</summary>
     public static string Significant(double value)
     {

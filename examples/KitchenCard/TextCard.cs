@@ -23,6 +23,7 @@ internal sealed class TextCard
         Concentrations();
         Contents();
         Method();
+        Cooling();
         Findings();
         Cautions();
         Recorded();
@@ -122,18 +123,49 @@ internal sealed class TextCard
         }
     }
 
+    private void Cooling()
+    {
+        if (_card.Heat?.Cooling is not { } cooling)
+        {
+            return;
+        }
+
+        Heading("COOLING IN THE MOULD (°C; an estimate: measure the warmest part)");
+        Line($"  {"after",8}{"centre",10}{"surface",10}{"mean",10}{"centre at slowest",20}");
+        foreach (CardCoolingPoint p in cooling.Curve)
+        {
+            Line($"  {Text.Number(p.Seconds / 3600) + " h",8}{Text.Tenths(p.CentreCelsius),10}{Text.Tenths(p.SurfaceCelsius),10}{Text.Tenths(p.MeanCelsius),10}{Text.Tenths(p.CentreAtSlowestCelsius),20}");
+        }
+
+        if (cooling.SetsBelowCelsius is { } sets)
+        {
+            Wrapped($"Set through (centre under {Text.Number(sets)} °C){Text.SourceMarks(cooling.SettingSource is { } n ? [n] : [])}: {Text.Hours(cooling.SetThroughSeconds)}, at the slowest {Text.Hours(cooling.SetThroughAtLatestSeconds)}.", "  ", "  ");
+        }
+
+        foreach (CardVerdict verdict in cooling.Verdicts)
+        {
+            Wrapped($"{verdict.Rule}, at the slowest: {verdict.Outcome.Replace('-', ' ')} ({verdict.Text}){Text.SourceMarks([verdict.Source])}.", "  ", "  ");
+        }
+
+        Wrapped(cooling.Caution, "  ", "  ");
+        Wrapped($"Assumed: {string.Join("; ", cooling.Assumptions)}.", "  ", "  ");
+    }
+
     private void Findings()
     {
         Heading("FINDINGS");
         if (_card.Findings.Count == 0)
         {
-            Line("Nothing found by the rules applied: dose against minimum and window, decimal");
-            Line("slips, unknown ingredients. What they do not look at is not judged.");
+            Line("Nothing found by the rules. What they do not look at is not judged.");
         }
 
         foreach (CardFinding finding in _card.Findings)
         {
             Wrapped($"{finding.Severity.ToUpperInvariant()} {finding.Id}: {finding.Explanation}{Text.SourceMarks(finding.Sources)}", "", "  ");
+            foreach (CardRemedy remedy in finding.Remedies)
+            {
+                Wrapped($"{remedy.Id}: {remedy.Advice} {remedy.Effect}{Text.SourceMarks(remedy.Sources)}", "  + ", "    ");
+            }
         }
     }
 

@@ -69,6 +69,25 @@ public sealed class Batch
     /// <exception cref="ArgumentException">There is no such line.</exception>
     public Mass MassOf(Ingredient ingredient) => Lines[Formula.Line(ingredient).Index].Mass;
 
+    /// <summary>How many cavities of a mould the batch fills, and what is left.</summary>
+    /// <param name="mould">The mould; null for that of the formula's process plan. Its volume must be known.</param>
+    /// <param name="castAt">The temperature at which it is cast; null for that of the plan, or 20 °C if it states none.</param>
+    /// <returns>The filling.</returns>
+    /// <exception cref="ArgumentException">There is no mould, or its volume is not known.</exception>
+    /// <exception cref="FormulaException">The density of the mix is not known.</exception>
+    public MouldFilling Fill(MouldPlan? mould = null, Temperature? castAt = null)
+    {
+        MouldPlan plan = mould ?? Formula.Process.Mould ?? throw new ArgumentException("The formula's process plan names no mould: name one.", nameof(mould));
+        if (plan.FillVolume is null)
+        {
+            throw new ArgumentException($"The volume of '{plan.Name}' is not known: measure it, or state its shape.", nameof(mould));
+        }
+
+        (double celsius, Reckoned density) = BatchSizing.DensityForCasting(Formula, castAt);
+        return density.Value > 0 ? new MouldFilling(plan, Losses.CastGrams(AssembledGrams), celsius, density)
+            : throw new FormulaException($"The moulds of '{Formula.Name}'", ValueList<FormulaProblem>.Own([BatchSizing.DensityUnknown]));
+    }
+
     /// <summary>Rounds the masses to what a balance can show and works out what that does to each dose.</summary>
     /// <param name="balance">The balance.</param>
     /// <param name="tolerancePercent">The largest error of a dose that needs no warning, % of the dose; 5 % unless stated.</param>

@@ -1,4 +1,5 @@
 using Hydrocolloid.Formulation.Internal;
+using UnitsNet;
 
 namespace Hydrocolloid.Formulation;
 
@@ -13,6 +14,17 @@ internal static class BatchSizing
         if (!yield.Stocks.IsEmpty)
         {
             (baseGrams, limitedBy) = FromStocks(formula, yield.Stocks, problems);
+        }
+        else if (yield.Mould is { } mould)
+        {
+            // Only what a set gel is trimmed of is lost after casting, so it does not count here.
+            Reckoned density = DensityForCasting(formula, yield.CastAt).Density;
+            if (!(density.Value > 0))
+            {
+                problems.Add(DensityUnknown);
+            }
+
+            baseGrams = losses.AssembledForCast(yield.Count!.Value * mould.FillVolume!.Value.Milliliters * density.Value / 1000) / formula.Proportions.Total;
         }
         else
         {
@@ -44,6 +56,14 @@ internal static class BatchSizing
         }
 
         string total = Numbers.Significant(batch.Formula.Proportions.Total, 8);
+        if (yield.Mould is { } mould)
+        {
+            MouldFilling filling = batch.Fill(mould, yield.CastAt);
+            return new Derivation("base", $"{Derivation.Text(batch.AssembledGrams, "g")} assembled / {total} per unit of base", batch.BaseGrams, "g",
+                new Derivation("assembled", $"{Derivation.Text(filling.CastGrams, "g")} cast, before losses ({batch.Losses})", batch.AssembledGrams, "g",
+                    new Derivation("cast", $"{Numbers.Exact(yield.Count!.Value)} × {Numbers.Significant(mould.FillVolume!.Value.Milliliters, 6)} mL × {Numbers.Significant(filling.Density.Value, 5)} kg/m³ / 1000", filling.CastGrams, "g")));
+        }
+
         return yield.Basis == YieldBasis.Assembled || batch.Losses.IsNone
             ? new Derivation("base", $"{Derivation.Text(yield.TotalGrams, "g")} / {total} per unit of base", batch.BaseGrams, "g")
             : new Derivation("base", $"{Derivation.Text(batch.AssembledGrams, "g")} assembled / {total} per unit of base", batch.BaseGrams, "g",
@@ -63,6 +83,16 @@ internal static class BatchSizing
         current = Step("after transfer", current, losses.Transfer);
         current = Step("after trimming", current, losses.Trimming);
         return current;
+    }
+
+    public static FormulaProblem DensityUnknown { get; }
+        = new("density-unknown", "", "The density of no line is known, so no volume can be turned into a mass.");
+
+    /// <summary>The density of everything at the temperature of casting: the one given, the plan's, or 20 °C.</summary>
+    public static (double Celsius, Reckoned Density) DensityForCasting(Formula formula, Temperature? castAt)
+    {
+        double celsius = castAt is { } given ? Guard.Celsius(given, nameof(castAt)) : formula.Process.CastAtCelsius ?? 20;
+        return (celsius, formula.Analyse().Assembled.DensityAt(Temperature.FromDegreesCelsius(celsius)));
     }
 
     private static Derivation Step(string quantity, Derivation before, Loss loss)

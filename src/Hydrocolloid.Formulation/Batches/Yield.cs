@@ -25,11 +25,19 @@ public sealed record Yield
     /// <summary>The mass stated: of one portion where <see cref="Count"/> is given; zero where stocks decide.</summary>
     public Mass Mass => Mass.FromGrams(Grams);
 
-    /// <summary>How many portions; null if a single mass or stocks are stated.</summary>
+    /// <summary>How many portions or cavities; null if a single mass or stocks are stated.</summary>
     public int? Count { get; }
 
     /// <summary>The stocks that decide; empty if a mass is stated.</summary>
     public ValueList<Stock> Stocks { get; }
+
+    /// <summary>The mould that is filled; null unless moulds decide.</summary>
+    public MouldPlan? Mould { get; private init; }
+
+    /// <summary>The temperature at which the moulds are filled; null for that of the process plan.</summary>
+    public Temperature? CastAt => CastCelsius is { } c ? Temperature.FromDegreesCelsius(c) : null;
+
+    private double? CastCelsius { get; init; }
 
     internal double Grams { get; }
 
@@ -65,6 +73,27 @@ public sealed record Yield
         double grams = Guard.PositiveGrams(each);
         Guard.InRange(grams * count, 0, Guard.MaxMassGrams, "g", nameof(each));
         return new Yield(Defined(basis), grams, count, default);
+    }
+
+    /// <summary>As much as fills cavities of a mould.</summary>
+    /// <param name="cavities">How many; 1 to 1 000 000.</param>
+    /// <param name="mould">The mould; its volume must be known.</param>
+    /// <param name="castAt">The temperature at which it is filled; null for that of the formula's process plan, or 20 °C if it states none.</param>
+    /// <returns>The yield.</returns>
+    /// <exception cref="ArgumentException">The volume of the mould is not known.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The count or the temperature is outside its range.</exception>
+    public static Yield Moulds(int cavities, MouldPlan mould, Temperature? castAt = null)
+    {
+        if (Guard.NotNull(mould).FillVolume is null)
+        {
+            throw new ArgumentException($"The volume of '{mould.Name}' is not known: measure it, or state its shape.", nameof(mould));
+        }
+
+        return new Yield(YieldBasis.Assembled, 0, (int)Guard.InRange(cavities, 1, MaxPortions, "cavities"), default)
+        {
+            Mould = mould,
+            CastCelsius = castAt is { } t ? Guard.Celsius(t, nameof(castAt)) : null,
+        };
     }
 
     /// <summary>As much as the stocks allow: the one in shortest supply decides.</summary>
@@ -131,7 +160,7 @@ public sealed record Yield
             YieldBasis.Assembled => "assembled",
             _ => "finished",
         };
-        return !Stocks.IsEmpty ? "as much as the stocks allow: " + Stocks
+        return Mould is not null ? $"{Numbers.Exact(Count!.Value)} × {Mould}" : !Stocks.IsEmpty ? "as much as the stocks allow: " + Stocks
             : Count is { } count ? $"{Numbers.Exact(count)} × {Numbers.Significant(Grams, 6)} g {what}"
             : $"{Numbers.Significant(Grams, 6)} g {what}";
     }

@@ -1,37 +1,69 @@
 using Hydrocolloid.Formulation.Internal;
+using UnitsNet;
 
 namespace Hydrocolloid.Formulation.Compatibility;
 
-/// <summary>Another gelling agent in place of one, at the dose of the same texture.</summary>
+/// <summary>Another gelling agent for the same texture, as a remedy.</summary>
 internal static class AgentSwap
 {
-    /// <summary>The window that counts for an agent: that of the texture aimed at, else the one its dose lies in; null if there is none.</summary>
-    public static DoseWindow? WindowOf(AgentInMix agent)
-        => agent.ChosenWindow ?? agent.Profile.DoseWindows.FirstOrDefault(w => AgentInMix.IsWithin(w.Percent.Value, agent.Percent));
-
-    /// <summary>
-    /// The other agent as far up its window as the one is in its own, both windows being of one texture. Null if the formula holds the
-    /// other already, if a line is dosed on the one, or if one of the windows is not known.
-    /// </summary>
-    public static Remedy? To(AgentInMix agent, Ingredient other, string effect, ValueList<Citation> citations)
+    /// <summary>The first of some agents that suits the formula, at the middle of its dose window; null if none does or the line does not gel.</summary>
+    public static Remedy? For(ReviewContext context, FormulaLine line, string effect, params Ingredient[] candidates)
     {
-        Formula formula = agent.Formula;
-        DoseWindow? from = WindowOf(agent);
-        DoseWindow? to = other.Profile!.WindowFor(formula.Service.Texture ?? from?.Texture ?? Texture.Soft);
-        if (formula.Lines.Any(l => l.Ingredient.Id == other.Id) || !IsFree(formula, agent.Line)
-            || to?.Percent.Value is not { Min: { } low, Max: { } high })
+        if (context.Agents.Find(a => a.Line == line) is not { Profile.Role: HydrocolloidRole.GellingAgent } agent || !IsFree(context.Formula, line))
         {
             return null;
         }
 
-        double percent = low + (high - low) * (from?.Percent.Value is { Min: { } min, Max: { } max } ? Math.Min(1, Math.Max(0, (agent.Percent - min) / (max - min))) : 0.5);
-        Dose dose = Amounts.ForPercentOfMix(formula, agent.Line, percent);
-        return new Remedy(
-            "another-agent", $"Gel it with {Phrases.InSentence(other.Name)} at {dose} in place of {Phrases.InSentence(agent.Line)}: {Numbers.Significant(percent, 3)} % of the continuous mix, {Words.Of(to.Texture)}.",
-            effect, new IngredientSwap(agent.Line.Label, other, dose), ValueList<Citation>.From(citations.Append(to.Percent.Citation)));
+        Texture texture = context.Service.Texture
+            ?? agent.Profile.DoseWindows.FirstOrDefault(w => AgentInMix.IsWithin(w.Percent.Value, agent.Percent))?.Texture ?? Texture.Soft;
+        foreach (Ingredient candidate in candidates)
+        {
+            if (candidate.Profile!.WindowFor(texture)?.Percent is { Value: { Min: { } low, Max: { } high } } window && Suits(context, candidate))
+            {
+                double percent = (low + high) / 2;
+                Dose dose = Amounts.ForPercentOfMix(context.Formula, line, percent);
+                return new Remedy(
+                    "other-agent", $"Take {candidate.Name} instead of {line.Ingredient.Name}, at {dose}: {Numbers.Significant(percent, 3)} % of the continuous mix.", effect,
+                    new ChangeSequence(ValueList<IFormulaChange>.Own([new IngredientSwap(line.Label, candidate, dose), .. Process(context, candidate)])),
+                    ValueList<Citation>.Own([window.Citation]));
+            }
+        }
+
+        return null;
     }
 
     /// <summary>True if a line is an addition on which no other line is dosed, so that it can go or change its name.</summary>
     public static bool IsFree(Formula formula, FormulaLine line)
         => !line.IsBase && formula.Lines.All(l => l.IsBase || l.Dose.Reference.Label != line.Label);
+
+    private static bool Suits(ReviewContext context, Ingredient candidate)
+    {
+        ServicePlan service = context.Service;
+        return context.Formula.Lines.All(l => l.Ingredient.Id != candidate.Id && l.Label != candidate.Id)
+            && !(service.Frozen == true && candidate.Profile!.SensitivityTo(SensitiveTo.Freezing) is not null)
+            && !(service.ServedAtCelsius > candidate.Profile!.Melting.Window?.Value.Celsius.Min)
+            && !(service.Shape == PortionShape.MiniCup && service.Market == Market.EuropeanUnion)
+            && !(service.Market == Market.UnitedStates && Additives.Of(candidate).Any(a => !a.UsCeilings.IsEmpty));
+    }
+
+    /// <summary>What a stated process must become for the other agent: hot enough to dissolve it, and cast before it sets.</summary>
+    private static IEnumerable<IFormulaChange> Process(ReviewContext context, Ingredient candidate)
+    {
+        ProcessPlan plan = context.Formula.Process;
+        ProcessPlan changed = plan;
+        if (plan.HydrateAtCelsius < candidate.Profile!.Hydration.Window.Value.Celsius.Min)
+        {
+            changed = changed with { HydrateAt = candidate.Profile.Hydration.Window.Value.Min };
+        }
+
+        if (plan.CastAtCelsius <= candidate.Profile.Setting.Window?.Value.Celsius.Max)
+        {
+            changed = changed with { CastAt = Temperature.FromDegreesCelsius(candidate.Profile.Setting.Window!.Value.Celsius.Max!.Value + CastingMargin.Kelvins) };
+        }
+
+        if (changed != plan)
+        {
+            yield return new ProcessChange(changed);
+        }
+    }
 }

@@ -1,4 +1,5 @@
 using Hydrocolloid.Formulation.Internal;
+using Hydrocolloid.Formulation.Thermal;
 using UnitsNet;
 
 namespace Hydrocolloid.Formulation;
@@ -28,6 +29,9 @@ public sealed record CoolingStage
     /// <summary>How long; null if until needed.</summary>
     public Duration? Duration => Seconds is { } s ? UnitsNet.Duration.FromSeconds(s) : null;
 
+    /// <summary>What carries the heat away; null if not stated, which counts as still air, the slowest.</summary>
+    public CoolingMedium? Medium { get; init; }
+
     internal double Celsius { get; }
 
     internal double? Seconds { get; }
@@ -35,5 +39,5 @@ public sealed record CoolingStage
     /// <summary>The stage as text.</summary>
     /// <returns>The text.</returns>
     public override string ToString()
-        => $"{Name} at {Numbers.Significant(Celsius, 4)} °C" + (Seconds is { } s ? $" for {new DurationRange(NumberRange.Single(s))}" : "");
+        => $"{Name}{(Medium is null ? "" : $" ({Medium.Name})")} at {Numbers.Significant(Celsius, 4)} °C" + (Seconds is { } s ? $" for {new DurationRange(NumberRange.Single(s))}" : "");
 }

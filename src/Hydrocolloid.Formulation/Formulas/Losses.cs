@@ -70,6 +70,11 @@ public sealed record Losses
         return grams;
     }
 
+    /// <summary>What is cast: everything but the trimming of the set gel is lost by then.</summary>
+    internal double CastGrams(double assembledGrams) => (this with { Trimming = Loss.None }).FinishedGrams(assembledGrams);
+
+    internal double AssembledForCast(double castGrams) => (this with { Trimming = Loss.None }).AssembledGrams(castGrams);
+
     internal double AssembledGrams(double finishedGrams)
     {
         double grams = _straining.Before(_transfer.Before(_trimming.Before(finishedGrams)));

@@ -6,6 +6,7 @@ internal static class Phrases
     /// <summary>The ingredient's name as it stands inside a sentence: no capital, unless it is an abbreviation.</summary>
     public static string InSentence(FormulaLine line) => InSentence(line.Ingredient.Name);
 
+    /// <summary>A name as it stands inside a sentence.</summary>
     public static string InSentence(string name)
     {
         return name.Length > 1 && char.IsLower(name[1]) ? char.ToLowerInvariant(name[0]) + name.Substring(1) : name;

@@ -12,6 +12,9 @@ public enum LimitStage
     /// <summary>In the mix that gels.</summary>
     Finished,
 
+    /// <summary>In the liquid in which leaves or powder swell before they are heated.</summary>
+    Soaking,
+
     /// <summary>In a mix that is half milk or more.</summary>
     BesideCasein,
 

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Hydrocolloid.Formulation.Internal;
 using Hydrocolloid.Formulation.Text;
+using Hydrocolloid.Formulation.Thermal;
 using UnitsNet;
 
 namespace Hydrocolloid.Formulation.Serialization;
@@ -212,11 +213,38 @@ internal sealed class DocumentReader
             HydrateAt = Temperature(process.HydrateAt, at, "/process/hydrateAt"),
             HydrateFor = Duration(process.HydrateFor, at, "/process/hydrateFor"),
             Losses = process.Losses is { } losses ? Losses(losses) : Formulation.Losses.None,
-            Mould = process.Mould is { } mould && _checks.Words(mould.Name, at, "/process/mould/name") is { } name
-                ? new MouldPlan(name, _checks.Quantity(mould.Volume, QuantityKind.Volume, 0, 1e9, at, "/process/mould/volume") is { } ml ? Volume.FromMilliliters(ml) : null)
-                : null,
+            Mould = process.Mould is { } mould ? Mould(mould) : null,
             CastAt = Temperature(process.CastAt, at, "/process/castAt"),
             Cooling = process.Cooling is { } cooling ? Cooling(cooling) : default,
+        };
+    }
+
+    private MouldPlan? Mould(FormulaDto.MouldPart mould)
+    {
+        const string path = "/process/mould";
+        DocumentPlace at = DocumentPlace.Whole;
+        string? name = _checks.Words(mould.Name, at, path + "/name");
+        double? millilitres = _checks.Quantity(mould.Volume, QuantityKind.Volume, 0, 1e9, at, path + "/volume");
+        double? cavities = _checks.Number(mould.Cavities, 1, 10_000, "cavities", at, path + "/cavities");
+        double? headspace = _checks.Quantity(mould.Headspace, QuantityKind.Length, 0, 10, at, path + "/headspace");
+        MouldShape? shape = mould.Shape is { } part ? MouldShapeReader.Read(part, _checks, path + "/shape") : null;
+        if (cavities is { } count && count % 1 != 0)
+        {
+            _checks.Report("number-range", at, path + "/cavities", $"Must be a whole number, but is {Numbers.Exact(count)}.");
+            cavities = null;
+        }
+
+        if (headspace >= shape?.HeightMetres)
+        {
+            _checks.Report("number-range", at, path + "/headspace", $"Must be less than the depth of the shape, {Numbers.Exact(shape!.HeightMetres)} m, but is {Numbers.Exact(headspace!.Value)} m.");
+            headspace = null;
+        }
+
+        return name is null ? null : new MouldPlan(name, millilitres is { } ml ? Volume.FromMilliliters(ml) : null)
+        {
+            Shape = shape,
+            Cavities = (int)(cavities ?? 1),
+            Headspace = Length.FromMeters(headspace ?? 0),
         };
     }
 
@@ -268,9 +296,15 @@ internal sealed class DocumentReader
             string? name = _checks.Words(stage.Name, at, "/name");
             Temperature? temperature = Temperature(stage.Temperature, at, "/temperature");
             Duration? duration = Duration(stage.Duration, at, "/duration");
+            CoolingMedium? medium = null;
+            if (stage.Medium is not null && !CoolingMedium.TryGet(stage.Medium, out medium))
+            {
+                _checks.Unknown(stage.Medium, string.Join(", ", CoolingMedium.All.Select(m => m.Id)), at, "/medium");
+            }
+
             if (name is not null && temperature is { } t)
             {
-                stages.Add(new CoolingStage(name, t, duration));
+                stages.Add(new CoolingStage(name, t, duration) { Medium = medium });
             }
         }
 

@@ -78,11 +78,16 @@ internal sealed class DocumentShape
         DocumentShape loss = Object(("percent", Number, false), ("value", Number, false), ("unit", Text, false));
         DocumentShape losses = Object(
             ("evaporation", loss, false), ("toppedUp", Flag, false), ("straining", loss, false), ("transfer", loss, false), ("trimming", loss, false));
+        DocumentShape shape = Object(
+            ("form", Text, true), ("diameter", quantity, false), ("bottomDiameter", quantity, false), ("length", quantity, false), ("width", quantity, false),
+            ("bottomLength", quantity, false), ("bottomWidth", quantity, false), ("height", quantity, false));
+        DocumentShape mould = Object(
+            ("name", Text, true), ("volume", quantity, false), ("shape", shape, false), ("cavities", Number, false), ("headspace", quantity, false));
         DocumentShape process = Object(
             ("carriers", List(Text), false), ("altitude", quantity, false), ("soakAt", quantity, false), ("hydrateAt", quantity, false),
             ("hydrateFor", quantity, false), ("losses", losses, false),
-            ("mould", Object(("name", Text, true), ("volume", quantity, false)), false), ("castAt", quantity, false),
-            ("cooling", List(Object(("name", Text, true), ("temperature", quantity, true), ("duration", quantity, false))), false));
+            ("mould", mould, false), ("castAt", quantity, false),
+            ("cooling", List(Object(("name", Text, true), ("temperature", quantity, true), ("duration", quantity, false), ("medium", Text, false))), false));
         DocumentShape service = Object(
             ("texture", Text, false), ("servedAt", quantity, false), ("heldFor", quantity, false), ("storedFor", quantity, false),
             ("covered", Flag, false), ("frozen", Flag, false), ("portion", quantity, false), ("shape", Text, false), ("clear", Flag, false),

@@ -182,6 +182,22 @@ internal sealed class DocumentWriter
             json.WriteStartObject("mould"u8);
             json.WriteString(Name, mould.Name);
             WriteQuantity(json, "volume", mould.Millilitres, QuantityKind.Volume);
+            if (mould.Shape is { } shape)
+            {
+                json.WriteStartObject("shape"u8);
+                json.WriteString("form"u8, Words.Of(shape.Form));
+                string[] measures = MouldShapeReader.Measures(shape.Form);
+                double[] metres = MouldShapeReader.MetresOf(shape);
+                for (int i = 0; i < measures.Length; i++)
+                {
+                    WriteQuantity(json, measures[i], metres[i], QuantityKind.Length);
+                }
+
+                json.WriteEndObject();
+            }
+
+            WriteNumber(json, "cavities", mould.Cavities > 1 ? mould.Cavities : null);
+            WriteQuantity(json, "headspace", mould.HeadspaceMetres > 0 ? mould.HeadspaceMetres : null, QuantityKind.Length);
             json.WriteEndObject();
         }
 
@@ -195,6 +211,7 @@ internal sealed class DocumentWriter
                 json.WriteString(Name, stage.Name);
                 WriteQuantity(json, "temperature", stage.Celsius, QuantityKind.Temperature);
                 WriteQuantity(json, "duration", stage.Seconds, QuantityKind.Duration);
+                WriteText(json, "medium", stage.Medium?.Id);
                 json.WriteEndObject();
             }
 

@@ -134,6 +134,32 @@ internal sealed class FormulaDto
         public string Name { get; set; } = null!;
 
         public Quantity Volume { get; set; } = null!;
+
+        public ShapePart Shape { get; set; } = null!;
+
+        public double Cavities { get; set; } = double.NaN;
+
+        public Quantity Headspace { get; set; } = null!;
+    }
+
+    internal sealed class ShapePart
+    {
+        [JsonRequired]
+        public string Form { get; set; } = null!;
+
+        public Quantity Diameter { get; set; } = null!;
+
+        public Quantity BottomDiameter { get; set; } = null!;
+
+        public Quantity Length { get; set; } = null!;
+
+        public Quantity Width { get; set; } = null!;
+
+        public Quantity BottomLength { get; set; } = null!;
+
+        public Quantity BottomWidth { get; set; } = null!;
+
+        public Quantity Height { get; set; } = null!;
     }
 
     internal sealed class CoolingPart
@@ -145,6 +171,8 @@ internal sealed class FormulaDto
         public Quantity Temperature { get; set; } = null!;
 
         public Quantity Duration { get; set; } = null!;
+
+        public string Medium { get; set; } = null!;
     }
 
     internal sealed class ServicePart

@@ -35,7 +35,7 @@ public sealed class SensitivityRuleTests
 
         finding.Severity.Should().Be(Severity.Conflict);
         finding.Lines.Should().Equal(juice, "gelatin-type-a");
-        finding.Remedies.Select(r => r.Id).Should().Equal("fruit-heated", "another-agent");
+        finding.Remedies.Select(r => r.Id).Should().Equal("fruit-heated", "other-agent");
     }
 
     [Fact]
@@ -48,7 +48,7 @@ public sealed class SensitivityRuleTests
 
         Finding finding = formula.Review().Single(f => f.Id == Protease);
 
-        finding.Remedies.Select(r => r.Id).Should().Equal("fruit-heated", "fruit-on-the-plate", "another-agent");
+        finding.Remedies.Select(r => r.Id).Should().Equal("fruit-heated", "fruit-on-the-plate", "other-agent");
         finding.Remedies[1].Apply(formula).FindLine("kiwi-raw").Should().BeNull();
     }
 
@@ -73,7 +73,7 @@ public sealed class SensitivityRuleTests
         double dose = 1.7 / (100 - 1.7) * 100;
         Formula formula = DoseCases.In(Pantry.PineappleJuiceRaw, Hydrocolloids.GelatinTypeA, dose, Texture.Firm);
 
-        Formula changed = formula.Review().Single(f => f.Id == Protease).Remedies.Single(r => r.Id == "another-agent").Apply(formula);
+        Formula changed = formula.Review().Single(f => f.Id == Protease).Remedies.Single(r => r.Id == "other-agent").Apply(formula);
 
         changed.Proportions.PercentOfContinuousMix(changed.Line("agar")).Should().BeApproximately(0.55, 0.001, "doses are rounded to four digits");
     }

@@ -25,6 +25,8 @@ internal static class Snippets
         ["own-ingredients"] = OwnIngredients,
         ["another-bloom"] = AnotherBloom,
         ["own-trial"] = OwnTrial,
+        ["moulds"] = MouldsFilled,
+        ["cool-formula"] = CoolAFormula,
         ["boiling"] = BoilingHigh,
         ["joining"] = JoiningPieces,
         ["evaporation"] = EvaporationOfAPot,
@@ -211,6 +213,58 @@ internal static class Snippets
         Console.WriteLine(trial.StrengthAt(2));
         #endregion
         trial.Issues.Should().BeEmpty();
+    }
+
+    private static void MouldsFilled()
+    {
+        #region moulds
+        var domes = new MouldPlan("silicone sheet")
+        {
+            Shape = MouldShape.Hemisphere(Length.FromMillimeters(60)),
+            Headspace = Length.FromMillimeters(2),
+            Cavities = 6,
+        };
+        Formula jelly = Formula.Named("Cucumber domes")
+            .Base(b => b.Share(Pantry.CucumberJuice, 100))
+            .Then("gel", p => p.Add(Hydrocolloids.Agar, Dose.Percent(0.5).OfPreceding))
+            .Process(new ProcessPlan { CastAt = Temperature.FromDegreesCelsius(60), Losses = new Losses { Transfer = Loss.Percent(3) } })
+            .Build();
+
+        Batch batch = jelly.ScaleTo(Yield.Moulds(24, domes));
+        Console.WriteLine(batch.Explain("agar").ToText());
+        Console.WriteLine(batch.Fill(domes));
+        Console.WriteLine(batch.Fill(Gastronorm.Pan("1/4", 65).ToMould()));
+        #endregion
+    }
+
+    private static void CoolAFormula()
+    {
+        #region cool-formula
+        Formula terrine = Formula.Named("Beetroot terrine")
+            .Base(b => b.Share(Pantry.BeetrootJuice, 100))
+            .Then("gel", p => p.Add(Hydrocolloids.Agar, Dose.Percent(0.55).OfPreceding))
+            .Process(new ProcessPlan
+            {
+                CastAt = Temperature.FromDegreesCelsius(60),
+                Mould = new MouldPlan("tray") { Shape = MouldShape.Block(Length.FromMillimeters(325), Length.FromMillimeters(265), Length.FromMillimeters(20)) },
+                Cooling = ValueList<CoolingStage>.From(
+                [
+                    new CoolingStage("bench", Temperature.FromDegreesCelsius(20), Duration.FromMinutes(20)),
+                    new CoolingStage("blast chiller", Temperature.FromDegreesCelsius(-2)) { Medium = CoolingMedium.BlastChiller },
+                ]),
+            })
+            .Build();
+
+        if (terrine.TryCool(out CoolingOutlook? outlook, out ValueList<string> missing))
+        {
+            Console.WriteLine($"set through after {outlook.SetThrough}, at the latest {outlook.SetThroughAtLatest}");
+            Console.Write(outlook.Check(CoolingRules.UsFoodCode));
+        }
+        else
+        {
+            Console.WriteLine($"State {missing}.");
+        }
+        #endregion
     }
 
     private static void BoilingHigh()

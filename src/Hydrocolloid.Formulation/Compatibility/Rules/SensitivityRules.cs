@@ -55,11 +55,11 @@ internal sealed class ProteaseRule : IDescribedRule
                 ValueList<Evidence>.From(fruit.Select(l => new Evidence(
                     l.Ingredient.Name + ", raw", context.Formula.Proportions.PercentOfTotal(l), "% by weight of the total", new NumberRange(null, 0)))),
                 ValueList<Citation>.From(fruit.Select(l => l.Ingredient.Protease!.Citation).Append(sensitivity.Consequence.Citation).Distinct()),
-                ValueList<Remedy>.From(Remedies(agent, fruit, sensitivity)));
+                ValueList<Remedy>.From(Remedies(context, agent, fruit, sensitivity)));
         }
     }
 
-    private static IEnumerable<Remedy> Remedies(AgentInMix agent, FormulaLine[] fruit, AgentSensitivity sensitivity)
+    private static IEnumerable<Remedy> Remedies(ReviewContext context, AgentInMix agent, FormulaLine[] fruit, AgentSensitivity sensitivity)
     {
         Formula formula = agent.Formula;
         ValueList<Citation> citations = ValueList<Citation>.Own([sensitivity.Consequence.Citation]);
@@ -81,8 +81,7 @@ internal sealed class ProteaseRule : IDescribedRule
                 new ChangeSequence(ValueList<IFormulaChange>.From(fruit.Select(l => new LineRemoved(l.Label)))), citations);
         }
 
-        if (AgentSwap.To(agent, Hydrocolloids.Agar, "Agar is a polysaccharide: the enzyme leaves it alone, and the fruit stays raw.",
-            ValueList<Citation>.Own([Hydrocolloids.Agar.Profile!.SensitivityTo(SensitiveTo.Protease)!.Consequence.Citation])) is { } swap)
+        if (AgentSwap.For(context, agent.Line, "A polysaccharide: the enzyme leaves it alone, and the fruit stays raw.", Hydrocolloids.Agar) is { } swap)
         {
             yield return swap;
         }
@@ -120,7 +119,7 @@ internal sealed class TanninRule : IDescribedRule
 
         foreach ((AgentInMix agent, AgentSensitivity sensitivity) in SensitivityRules.Sensitive(context, SensitiveTo.Tannin))
         {
-            DoseWindow? window = AgentSwap.WindowOf(agent);
+            DoseWindow? window = agent.ChosenWindow ?? agent.Profile.DoseWindows.FirstOrDefault(w => AgentInMix.IsWithin(w.Percent.Value, agent.Percent));
             bool isHigh = window?.Percent.Value.Max is { } top && agent.Percent * 1.001 >= top;
             bool countered = agent.Is(Hydrocolloids.Agar.Id) && context.Formula.FindLine(Pantry.Glycerol.Id) is not null;
             int severity = (int)(sources.Any(l => l.Ingredient.Tannin!.Value == TanninLevel.High) ? sensitivity.Harm.ToSeverity() : Severity.Information) - (isHigh || countered ? 1 : 0);
@@ -215,7 +214,7 @@ internal sealed class FluidGelRule : IDescribedRule
 
         foreach ((AgentInMix agent, AgentSensitivity sensitivity) in SensitivityRules.Sensitive(context, SensitiveTo.Shear))
         {
-            Remedy? swap = AgentSwap.To(agent, Hydrocolloids.Agar, "Agar stays a fluid gel once it is sheared.", ValueList<Citation>.Own([sensitivity.Consequence.Citation]));
+            Remedy? swap = AgentSwap.For(context, agent.Line, "It stays a fluid gel once it is sheared.", Hydrocolloids.Agar);
             yield return new Finding(
                 Id, sensitivity.Harm.ToSeverity(), $"A fluid gel is aimed at with {Phrases.InSentence(agent.Line)}. {sensitivity.Consequence.Value}",
                 ValueList<string>.Own([agent.Line.Label]), default, ValueList<Citation>.Own([sensitivity.Consequence.Citation]),

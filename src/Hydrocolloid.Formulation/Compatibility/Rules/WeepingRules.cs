@@ -117,11 +117,9 @@ internal sealed class CloudyGelRule : IDescribedRule
 
         foreach ((AgentInMix agent, AgentSensitivity sensitivity) in SensitivityRules.Sensitive(context, SensitiveTo.Cloudiness))
         {
-            Ingredient gelatin = Hydrocolloids.GelatinTypeA;
             bool suits = context.Service.Diets.IsEmpty && context.Service.ServedAtCelsius is not > 20 && context.Service.Texture != Texture.FluidGel
                 && context.Agents.Count == 1 && context.Formula.Lines.All(l => l.Ingredient.Protease?.Value.IsActive != true);
-            Remedy? swap = suits ? AgentSwap.To(agent, gelatin, "Its gel is clear; it melts in a warm room.",
-                ValueList<Citation>.Own([gelatin.Profile!.SensitivityTo(SensitiveTo.Cloudiness)!.Consequence.Citation])) : null;
+            Remedy? swap = suits ? AgentSwap.For(context, agent.Line, "Its gel is clear; it melts in a warm room.", Hydrocolloids.GelatinTypeA) : null;
             yield return new Finding(
                 Id, sensitivity.Harm.ToSeverity(), $"It should be clear, but is gelled with {Phrases.InSentence(agent.Line)}. {sensitivity.Consequence.Value}",
                 ValueList<string>.Own([agent.Line.Label]), default, ValueList<Citation>.Own([sensitivity.Consequence.Citation]),
