@@ -16,13 +16,6 @@ internal static class SensitivityRules
         select new Cited<string>(
             $"{ingredient.Name}: {(sensitivity.Harm == Harm.None ? "nothing" : Words.Of(sensitivity.Harm.ToSeverity()))}. {sensitivity.Consequence.Value}",
             sensitivity.Consequence.Citation, sensitivity.Consequence.Note));
-
-    /// <summary>The agents of a formula that something does harm to.</summary>
-    public static IEnumerable<(AgentInMix Agent, AgentSensitivity Sensitivity)> Sensitive(ReviewContext context, SensitiveTo to) =>
-        from agent in context.Agents
-        let sensitivity = agent.Profile.SensitivityTo(to)
-        where sensitivity is { Harm: > Harm.None }
-        select (agent, sensitivity);
 }
 
 /// <summary>Raw fruit whose enzymes cut proteins, with gelatin; in pieces too, since the gel around them does not set.</summary>
@@ -43,7 +36,7 @@ internal sealed class ProteaseRule : IDescribedRule
             yield break;
         }
 
-        foreach ((AgentInMix agent, AgentSensitivity sensitivity) in SensitivityRules.Sensitive(context, SensitiveTo.Protease))
+        foreach ((AgentInMix agent, AgentSensitivity sensitivity) in StorageRules.Sensitive(context, SensitiveTo.Protease))
         {
             bool disputed = fruit.All(l => l.Ingredient.Protease!.Value.IsDisputed);
             yield return new Finding(
@@ -117,7 +110,7 @@ internal sealed class TanninRule : IDescribedRule
             yield break;
         }
 
-        foreach ((AgentInMix agent, AgentSensitivity sensitivity) in SensitivityRules.Sensitive(context, SensitiveTo.Tannin))
+        foreach ((AgentInMix agent, AgentSensitivity sensitivity) in StorageRules.Sensitive(context, SensitiveTo.Tannin))
         {
             DoseWindow? window = agent.ChosenWindow ?? agent.Profile.DoseWindows.FirstOrDefault(w => AgentInMix.IsWithin(w.Percent.Value, agent.Percent));
             bool isHigh = window?.Percent.Value.Max is { } top && agent.Percent * 1.001 >= top;
@@ -212,7 +205,7 @@ internal sealed class FluidGelRule : IDescribedRule
             yield break;
         }
 
-        foreach ((AgentInMix agent, AgentSensitivity sensitivity) in SensitivityRules.Sensitive(context, SensitiveTo.Shear))
+        foreach ((AgentInMix agent, AgentSensitivity sensitivity) in StorageRules.Sensitive(context, SensitiveTo.Shear))
         {
             Remedy? swap = AgentSwap.For(context, agent.Line, "It stays a fluid gel once it is sheared.", Hydrocolloids.Agar);
             yield return new Finding(

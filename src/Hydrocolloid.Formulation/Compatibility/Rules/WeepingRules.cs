@@ -25,7 +25,7 @@ internal sealed class WeepingRule : IDescribedRule
     {
         bool stored = context.Service.StoredSeconds > 0;
         bool cut = context.Service.Shape is PortionShape.Slice or PortionShape.Cube;
-        foreach ((AgentInMix agent, AgentSensitivity sensitivity) in SensitivityRules.Sensitive(context, SensitiveTo.Weeping))
+        foreach ((AgentInMix agent, AgentSensitivity sensitivity) in StorageRules.Sensitive(context, SensitiveTo.Weeping))
         {
             Severity? severity = sensitivity.Harm >= Harm.Weakens
                 ? stored ? Severity.Caution : cut ? Severity.Information : null
@@ -115,7 +115,7 @@ internal sealed class CloudyGelRule : IDescribedRule
             yield break;
         }
 
-        foreach ((AgentInMix agent, AgentSensitivity sensitivity) in SensitivityRules.Sensitive(context, SensitiveTo.Cloudiness))
+        foreach ((AgentInMix agent, AgentSensitivity sensitivity) in StorageRules.Sensitive(context, SensitiveTo.Cloudiness))
         {
             bool suits = context.Service.Diets.IsEmpty && context.Service.ServedAtCelsius is not > 20 && context.Service.Texture != Texture.FluidGel
                 && context.Agents.Count == 1 && context.Formula.Lines.All(l => l.Ingredient.Protease?.Value.IsActive != true);
