@@ -78,7 +78,7 @@ internal sealed partial class MethodPlanner
 
         if (_pattern != MethodPattern.FluidGel)
         {
-            Step(StepAction.Strain, $"Strain{(KeepAbove() is { } keep ? ", hot" : "")}.", "It takes out what did not dissolve, and foam.", "Nothing but foam is left in the sieve: grains mean that it was not held long or hot enough.", [], null,
+            Step(StepAction.Strain, $"Strain{(KeepAbove() is null ? "" : ", hot")}.", "It takes out what did not dissolve, and foam.", "Nothing but foam is left in the sieve: grains mean that it was not held long or hot enough.", [], null,
                 KeepAbove() is { } k ? new NumberRange(k, null) : null);
         }
 
@@ -90,7 +90,7 @@ internal sealed partial class MethodPlanner
         }
 
         Equipment vacuum = _kitchen.Has(Equipment.VacuumChamber) ? Equipment.VacuumChamber : Equipment.None;
-        Step(StepAction.Deaerate, vacuum != Equipment.None ? "Draw a vacuum until no more bubbles rise." : bath is null ? "Let stand, warm enough not to set, until the bubbles have risen; skim." : bath.Fact("air")!.Value,
+        Step(StepAction.Deaerate, vacuum != Equipment.None ? "Draw a vacuum until no more bubbles rise." : bath is null ? $"Let stand{(KeepAbove() is null ? "" : ", warm enough not to set,")} until the bubbles have risen; skim." : bath.Fact("air")!.Value,
             "Shear drew in air, which clouds a gel and floats drops.", "No bubbles against the light.", [], null, KeepAbove() is { } above ? new NumberRange(above, null) : null, waits: true, with: vacuum,
             ahead: bath is null ? null : "covered in the cold", citations: [bath?.Fact("air")!.Citation]);
     }
@@ -243,7 +243,7 @@ internal sealed partial class MethodPlanner
                 MethodStep cast = _steps[_steps.Count - 1];
                 _steps.RemoveAt(_steps.Count - 1);
                 Step(StepAction.Add, $"Stir in slaked lime, {amount}, slurried in a little water: one part to {Numbers.Significant(parts.Range.Value.Min.Value, 3)} parts of {agent.Name}.",
-                    $"Strong alkali lets it set. {Why(ph.Range, "")}", $"pH paper shows {Numbers.Significant(ph.Range.Value.Min!.Value, 3)} or more; it thickens and yellows a little.", [agent.Line],
+                    $"Strong alkali lets it set. {Why(ph.Range, "")}", $"pH paper shows {Numbers.Significant(ph.Range.Value.Min!.Value, 3)} or more.", [agent.Line],
                     citations: [parts.Range.Citation, ph.Range.Citation], notes: [new Cited<string>("Slaked lime burns skin and eyes: gloves and glasses. It is not a line of the formula, so it is weighed apart.", Citation.CommonPractice)]);
                 Step(cast.Action, cast.Instruction, cast.Reason, cast.Check, [], celsius: cast.Temperature?.Celsius, citations: cast.Citations);
             }

@@ -149,7 +149,7 @@ internal sealed partial class MethodPlanner
         Equipment shearer = Shearer();
         Step(StepAction.Disperse, $"Whisk the {agent.Name} into the hot liquid with {Named(shearer)}.", agent.Profile.Dispersal.Medium[0].Value, "Milky, without lumps.", [],
             Take([agent.Line]), range, with: shearer, citations: [agent.Profile.Dispersal.Medium[0].Citation], notes: [technique.Fact("shear"), .. agent.Profile.Dispersal.Slurry]);
-        Step(StepAction.Add, $"Stir in the rest of the liquid, ice-cold, and chill to {C(agent.Window.Max!.Value)} or less.", "It dissolves only as it cools.", "It thickens and clears.", [], Take(_sorted.Carriers),
+        Step(StepAction.Add, $"Stir in the rest of the liquid, ice-cold{(_sorted.Before.Count + _sorted.Sequestrants.Length > 0 ? $", with {Names(_sorted.Sequestrants.Concat(_sorted.Before))} dissolved in it," : "")} and chill to {C(agent.Window.Max!.Value)} or less.", "It dissolves only as it cools.", "It thickens and clears.", [], Take(_sorted.Medium),
             new NumberRange(null, agent.Window.Max), citations: [part.Range.Citation, agent.Hydration.Window.Citation]);
         _celsius = agent.Window.Max!.Value;
     }
@@ -208,7 +208,8 @@ internal sealed partial class MethodPlanner
         var reasons = stage.Agents.Select(a => Why(a.Hydration.Hold, $"The {a.Name} needs it.")).ToList();
         var citations = stage.Agents.Select(a => (Citation?)a.Hydration.Hold.Citation).ToList();
         MixContents medium = new(_formula, _inPot);
-        foreach (Agent agent in _agents)
+        // What needs more heat than this stage gives is not dissolved yet, so the hold does not harm it.
+        foreach (Agent agent in _agents.Where(a => a.NeedsCelsius <= celsius.Min))
         {
             foreach (AgentLimit limit in agent.Profile.Limits.Where(l => l is { Stage: LimitStage.Heated, StoodMinutes: not null }))
             {
@@ -271,7 +272,7 @@ internal sealed partial class MethodPlanner
         double boils = answer.BoilsAt.Temperature.DegreesCelsius;
         if (answer.IsEnough)
         {
-            celsius = new NumberRange(celsius.Min, celsius.Max < boils ? celsius.Max : Math.Max(celsius.Min.Value, Math.Floor(boils)));
+            celsius = new NumberRange(celsius.Min, celsius.Max < boils ? celsius.Max : Math.Max(celsius.Min.Value, Math.Round(boils)));
             return heater;
         }
 

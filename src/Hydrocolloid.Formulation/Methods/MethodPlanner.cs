@@ -237,6 +237,11 @@ internal sealed partial class MethodPlanner
 
     private void AddBefore()
     {
+        if (HotDispersed is not null)
+        {
+            return; // it goes in with the cold part of the liquid
+        }
+
         if (Take(_sorted.Sequestrants) is { Length: > 0 } sequestrants)
         {
             Agent agent = _agents.First(a => a.IsCalciumSensitive);

@@ -17,7 +17,7 @@ internal static class MethodText
 
         Line(title(escape(method.Name)));
         Line("");
-        Line($"Known time: {method.TotalTime}; of it someone stands by for {method.ActiveTime}.");
+        Line($"Known times add up to {Time(method.TotalTime)}; of it someone stands by for {Time(method.ActiveTime)}.");
         Line(section("To weigh"));
         foreach (StepAmount amount in method.ToWeigh)
         {
@@ -65,6 +65,14 @@ internal static class MethodText
         }
 
         return text.ToString();
+    }
+
+    /// <summary>A time to two digits.</summary>
+    private static string Time(DurationRange time)
+    {
+        static double? Rounded(double? seconds) => seconds is not { } s ? null : s >= 7200 ? Math.Round(s / 360) * 360 : s >= 60 ? Math.Round(s / 60) * 60 : s;
+
+        return new DurationRange(new NumberRange(Rounded(time.Seconds.Min), Rounded(time.Seconds.Max))).ToString();
     }
 
     private static string Escaped(string text)
