@@ -127,7 +127,7 @@ internal sealed partial class MethodPlanner
                 dispersal.SugarPartsPerPart is null ? "Bring a hand blender." : "Bring a hand blender, or blend it dry with sugar and whisk long.", [agent.Line], agent.Hydration.Window.Citation);
         }
 
-        string shear = agent.Hydration.NeedsHighShear ? $" with {Named(shearer)}" : " while whisking";
+        string shear = agent.Hydration.NeedsHighShear ? $" with {Named(shearer)}" : ", whisking,";
         string below = limit is { } l && !isHot ? $" while it is below {C(l)}" : "";
         Cited<string>? rule = dispersal.Medium.IsEmpty ? null : dispersal.Medium[0];
         Step(StepAction.Disperse, $"{(blended ? "Sprinkle the blend" : $"Disperse the {agent.Name}")} into the liquid{shear}{below}.",

@@ -344,15 +344,22 @@ internal sealed partial class MethodPlanner
         }
 
         JoinedMix asTheyAre = Joining.Of([pot.Value, .. own.Select(b => b!.Value)]);
+        // Pieces do not mix in: at their surface the sol takes their temperature, whatever the whole comes to. Common practice, no source: they are as warm as where it sets.
+        double surface = lines.All(l => l.IsContinuous) ? double.NegativeInfinity : SetsBelow;
         if (asTheyAre.Celsius >= target)
         {
+            if (lines.Any(l => _tempering.CelsiusOf(l) < surface))
+            {
+                WarmStep(lines, surface, $"The mix would stay at {Numbers.Fixed(asTheyAre.Celsius, 0)} °C, but it would set at the surface of pieces colder than {C(surface)}.");
+            }
+
             _celsius = asTheyAre.Celsius;
             return;
         }
 
         double boils = Math.Min(150, _tempering.Boils(lines).Temperature.DegreesCelsius);
         NeededTemperature needed = Joining.TemperatureNeeded(body.Value, [pot.Value], UnitsNet.Temperature.FromDegreesCelsius(target), boilsAt: UnitsNet.Temperature.FromDegreesCelsius(boils));
-        double warm = Math.Min(Math.Ceiling(needed.Temperature.DegreesCelsius), target > needed.Temperature.DegreesCelsius ? target : boils);
+        double warm = Math.Max(surface, Math.Min(Math.Ceiling(needed.Temperature.DegreesCelsius), target > needed.Temperature.DegreesCelsius ? target : boils));
         WarmStep(lines, warm, $"Joined as they are, the mix would come to {Numbers.Fixed(asTheyAre.Celsius, 0)} °C and begin to set; so it stays at {C(target)} or more.");
         if (needed.Outcome == NeededOutcome.NeedsAboveBoiling)
         {

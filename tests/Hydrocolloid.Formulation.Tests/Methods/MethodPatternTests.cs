@@ -26,6 +26,7 @@ public sealed class MethodPatternTests
         Only(method, StepAction.Combine).Lines.Should().Equal("water");
         Only(method, StepAction.Join).Lines.Should().Equal("pear-juice");
         Only(method, StepAction.Warm).Lines.Should().Equal("pear");
+        Only(method, StepAction.Warm).Temperature!.Value.Celsius.Min.Should().Be(43, "common practice: pieces no colder than where the agar may set");
         MethodStep foldIn = Only(method, StepAction.FoldIn);
         foldIn.Lines.Should().Equal("pear");
         foldIn.Temperature!.Value.Celsius.Min.Should().Be(48);
