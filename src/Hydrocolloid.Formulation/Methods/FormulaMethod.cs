@@ -12,10 +12,14 @@ public static class FormulaMethod
     /// not be heated as far as another is added as the mix cools.
     /// </summary>
     /// <param name="formula">The formula.</param>
-    /// <param name="options">Kitchen, pattern, layer below; null for a plain kitchen.</param>
+    /// <returns>The method in a plain kitchen, with amounts in % of the base.</returns>
+    public static Method PlanMethod(this Formula formula) => formula.PlanMethod(MethodOptions.Default);
+
+    /// <summary>The method as it is to be planned.</summary>
+    /// <param name="formula">The formula.</param>
+    /// <param name="options">Kitchen, pattern, layer below.</param>
     /// <returns>The method, with amounts in % of the base.</returns>
-    public static Method PlanMethod(this Formula formula, MethodOptions? options = null)
-        => new MethodPlanner(Guard.NotNull(formula), options ?? MethodOptions.Default, null).Plan();
+    public static Method PlanMethod(this Formula formula, MethodOptions options) => new MethodPlanner(Guard.NotNull(formula), Guard.NotNull(options), null).Plan();
 
     /// <summary>The method in a kitchen.</summary>
     /// <param name="formula">The formula.</param>
@@ -25,10 +29,14 @@ public static class FormulaMethod
 
     /// <summary>The method of a batch.</summary>
     /// <param name="batch">The batch.</param>
-    /// <param name="options">Kitchen, pattern, layer below; null for a plain kitchen.</param>
+    /// <returns>The method in a plain kitchen, with the masses of the batch.</returns>
+    public static Method PlanMethod(this Batch batch) => batch.PlanMethod(MethodOptions.Default);
+
+    /// <summary>The method of a batch as it is to be planned.</summary>
+    /// <param name="batch">The batch.</param>
+    /// <param name="options">Kitchen, pattern, layer below.</param>
     /// <returns>The method, with the masses of the batch.</returns>
-    public static Method PlanMethod(this Batch batch, MethodOptions? options = null)
-        => new MethodPlanner(Guard.NotNull(batch).Formula, options ?? MethodOptions.Default, batch).Plan();
+    public static Method PlanMethod(this Batch batch, MethodOptions options) => new MethodPlanner(Guard.NotNull(batch).Formula, Guard.NotNull(options), batch).Plan();
 
     /// <summary>The method of a batch in a kitchen.</summary>
     /// <param name="batch">The batch.</param>

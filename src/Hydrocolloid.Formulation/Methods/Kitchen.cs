@@ -42,8 +42,8 @@ public sealed record Kitchen
     public Equipment Equipment
     {
         get => _equipment;
-        init => _equipment = (value & ~AllEquipment) == 0 ? value
-            : throw new ArgumentOutOfRangeException(nameof(Equipment), (int)value, "Must be a set of defined values.");
+        init => _equipment = (value & ~AllEquipment) == Equipment.None ? value
+            : throw new ArgumentOutOfRangeException(nameof(value), (int)value, "Equipment must be a set of defined values.");
     }
 
     /// <summary>What the valve of the pressure cooker holds over the air; 100 kPa unless stated, the usual high setting (common practice, no source).</summary>
@@ -87,7 +87,7 @@ public sealed record Kitchen
 
     internal double RoomCelsius => _roomCelsius;
 
-    internal bool Has(Equipment equipment) => (_equipment & equipment) != 0;
+    internal bool Has(Equipment equipment) => (_equipment & equipment) != Equipment.None;
 
     /// <summary>The air over the pot.</summary>
     internal PotPressure Air(ProcessPlan plan) => _airPascals is { } p ? PotPressure.Measured(Pressure.FromPascals(p))

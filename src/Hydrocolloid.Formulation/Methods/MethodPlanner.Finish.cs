@@ -83,7 +83,7 @@ internal sealed partial class MethodPlanner
         }
 
         Technique? bath = _pattern == MethodPattern.DirectBath ? Techniques.Get("direct-calcium-bath") : null;
-        bool sheared = _steps.Any(s => (s.Equipment & (Equipment.HandBlender | Equipment.JugBlender | Equipment.ThermalMixer)) != 0 && s.Action is StepAction.Shear or StepAction.Disperse);
+        bool sheared = _steps.Any(s => (s.Equipment & (Equipment.HandBlender | Equipment.JugBlender | Equipment.ThermalMixer)) != Equipment.None && s.Action is StepAction.Shear or StepAction.Disperse);
         if (bath is null && (!sheared || _pattern == MethodPattern.FluidGel))
         {
             return;
