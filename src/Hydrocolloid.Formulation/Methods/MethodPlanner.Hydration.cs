@@ -87,6 +87,7 @@ internal sealed partial class MethodPlanner
 
     private void Disperse(Agent agent)
     {
+        _dissolving.Add(agent);
         if (agent == HotDispersed)
         {
             DisperseHot(agent);
@@ -165,7 +166,7 @@ internal sealed partial class MethodPlanner
         }
 
         Step(StepAction.Hold, $"Let the {agent.Name} hydrate for {hold.Value} at {window.Value}; it needs no heat.", Why(window, "It dissolves cold."), "It has thickened and shows no grains.", [agent.Line], null,
-            agent.Window, hold.Value.Seconds, waits: true, ahead: "covered in the cold", citations: [window.Citation, hold.Citation],
+            Capped(agent.Window), hold.Value.Seconds, waits: true, ahead: "covered in the cold", citations: [window.Citation, hold.Citation],
             notes: [.. Agent.Practice(hold, "for the time"), .. agent.Hydration.Shear, .. agent.Hydration.HoldingLimit]);
     }
 
@@ -175,7 +176,9 @@ internal sealed partial class MethodPlanner
         string agents = And(stage.Agents.Select(a => a.Name));
         NumberRange celsius = stage.Celsius;
         // The last heating of all goes at once as far as the mix must stay until it is cast, if that lies in the window.
-        if (isLast && SetsBelow + _kitchen.MarginKelvins is var keep && keep > celsius.Min && keep <= celsius.Max)
+        _dissolving.AddRange(stage.Agents.Where(a => a.IsSoaked));
+        celsius = Capped(celsius);
+        if (isLast && KeepAbove() is { } keep && keep > celsius.Min && keep <= celsius.Max)
         {
             celsius = new NumberRange(keep, celsius.Max);
         }

@@ -22,6 +22,7 @@ internal sealed partial class MethodPlanner
     private readonly List<MethodStep> _steps = [];
     private readonly List<MethodConflict> _conflicts = [];
     private readonly List<FormulaLine> _inPot = [];
+    private readonly List<Agent> _dissolving = [];
     private readonly ValueList<Caution> _cautions;
     private double _celsius;
 
@@ -52,6 +53,7 @@ internal sealed partial class MethodPlanner
         AddBefore();
         Hydrate();
         CheckLimits();
+        CheckTender();
         AddDelayed();
         JoinHeldBack();
         AddAfter();
@@ -82,6 +84,13 @@ internal sealed partial class MethodPlanner
     }
 
     private double Boil() => _inPot.Count == 0 ? 100 : _tempering.Boils(_inPot).Temperature.DegreesCelsius;
+
+    /// <summary>A range of temperatures without what is too hot for a hydrocolloid that is in already.</summary>
+    private NumberRange Capped(NumberRange celsius)
+    {
+        double limit = _dissolving.Select(a => a.LimitCelsius).DefaultIfEmpty(double.PositiveInfinity).Min();
+        return limit >= (celsius.Max ?? double.PositiveInfinity) || limit < celsius.Min ? celsius : new NumberRange(celsius.Min, limit);
+    }
 
     private Citation[] SettingCitations() => [.. _agents.Where(a => a.SetsOnCooling).Select(a => a.Profile.Setting.Window!.Citation)];
 
@@ -298,10 +307,21 @@ internal sealed partial class MethodPlanner
         }
     }
 
+    /// <summary>Something sets at temperatures that something else does not stand.</summary>
+    private void CheckTender()
+    {
+        if (_agents.OrderBy(a => a.LimitCelsius).FirstOrDefault() is { } tender && tender.LimitCelsius <= SetsBelow && !_conflicts.Any(c => c.Kind == ConflictKind.Order && c.Lines.Contains(tender.Label)))
+        {
+            Agent early = _agents.OrderByDescending(a => a.SetsBelowCelsius).First();
+            Conflict(ConflictKind.Order, $"The {tender.Name} must not be heated above {C(tender.LimitCelsius)}, but the {early.Name} may begin to set at {C(early.SetsBelowCelsius)}: there is no temperature to cast at.",
+                "Set them in two layers, or choose another hydrocolloid.", [tender.Line, early.Line], [tender.Hydration.NotAbove!.Citation, .. SettingCitations()]);
+        }
+    }
+
     /// <summary>Brings the mix back above where it sets, if it was hydrated below that.</summary>
     private void KeepHot()
     {
-        if (KeepAbove() is { } keep && _celsius < keep && _agents.Any(a => !a.IsColdSoluble))
+        if (KeepAbove() is { } keep && _celsius < keep && keep <= _agents.Min(a => a.LimitCelsius) && _agents.Any(a => !a.IsColdSoluble))
         {
             Step(StepAction.Heat, $"Bring to {C(keep)} or more and keep it there until it is cast.", "Below that it begins to set.", "The thermometer; the spoon shows no skin and no threads.", [], null,
                 new NumberRange(keep, null), with: Heater(_inPot), citations: SettingCitations());

@@ -101,7 +101,7 @@ public sealed class MethodPlannerTests
         if (agent.Profile!.Hydration.NotAbove?.Value.Celsius.Max is { } limit)
         {
             method.Steps.Skip(Math.Max(from, 0)).Where(s => from >= 0 || s.Lines.Contains(agent.Id))
-                .Where(s => s.Temperature?.Celsius.Min > limit).Should().BeEmpty(because);
+                .Where(s => s.Temperature?.Celsius.Min > limit || (s.Action is StepAction.Heat or StepAction.Hold && s.Temperature?.Celsius.Max > limit)).Should().BeEmpty(because);
         }
 
         if (agent.Profile.Setting.Triggers.Select(t => t.Cause).FirstOrDefault() == SettingCause.Cooling && agent.Profile.Setting.Window!.Value.Celsius.Max is { } sets)
