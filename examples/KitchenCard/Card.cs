@@ -38,7 +38,9 @@ internal sealed record CardContent(string Quantity, double Value, string Unit, s
 internal sealed record CardRange(double? Min, double? Max);
 
 internal sealed record CardStep(
-    string Action, string Instruction, string Reason, IReadOnlyList<string> Lines, CardRange? Celsius, CardRange? Seconds, IReadOnlyList<int> Sources, IReadOnlyList<CardNote> Notes);
+    string Action, string Instruction, string Reason, string Check, bool Active, string? Ahead, IReadOnlyList<string> Lines, IReadOnlyList<CardAmount> Amounts, CardRange? Celsius, CardRange? Seconds, IReadOnlyList<int> Sources, IReadOnlyList<CardNote> Notes);
+
+internal sealed record CardAmount(string Label, string Name, double Grams);
 
 internal sealed record CardNote(string Text, int Source);
 

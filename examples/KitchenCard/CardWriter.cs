@@ -10,14 +10,14 @@ internal sealed class CardWriter
     private readonly Dictionary<string, int> _numbers = new(StringComparer.Ordinal);
     private readonly List<CardSource> _sources = [];
 
-    public static Card Write(Formula formula, Yield yield, Balance balance, double tolerancePercent, IReadOnlyList<string> explain)
-        => new CardWriter().Fill(formula, yield, balance, tolerancePercent, explain);
+    public static Card Write(Formula formula, Yield yield, Balance balance, double tolerancePercent, IReadOnlyList<string> explain, Kitchen kitchen)
+        => new CardWriter().Fill(formula, yield, balance, tolerancePercent, explain, kitchen);
 
-    private Card Fill(Formula formula, Yield yield, Balance balance, double tolerancePercent, IReadOnlyList<string> explain)
+    private Card Fill(Formula formula, Yield yield, Balance balance, double tolerancePercent, IReadOnlyList<string> explain, Kitchen kitchen)
     {
         Batch batch = formula.ScaleTo(yield);
         WeighSheet sheet = batch.WeighOn(balance, tolerancePercent);
-        Method method = formula.PlanMethod();
+        Method method = batch.PlanMethod(kitchen);
         return new Card(
             "hydrocolloid-card",
             1,
@@ -31,7 +31,7 @@ internal sealed class CardWriter
             [.. formula.Lines.Where(l => l.Ingredient.Profile is not null && l.IsContinuous).Select(l => Concentration(formula, batch, l))],
             [.. Contents(formula.Analyse().Continuous)],
             [.. method.Steps.Select(Step)],
-            [.. method.Conflicts],
+            [.. method.Conflicts.Select(c => c.ToString())],
             Heat(formula),
             [.. formula.Review().Select(Finding)],
             [.. method.Cautions.Select(c => new CardCaution(Kebab(c.Kind.ToString()), c.Text.Value, [.. c.Lines], Number(c.Text.Citation)))],
@@ -72,19 +72,9 @@ internal sealed class CardWriter
     {
         ProcessPlan process = formula.Process;
         ServicePlan service = formula.Service;
-        if (process.Altitude is { } altitude)
-        {
-            yield return $"altitude {Text.Number(altitude.Meters)} m";
-        }
-
         if (!process.Cooling.IsEmpty && !formula.TryCool(out _, out ValueList<string> missing))
         {
             yield return $"cooling: {process.Cooling} (to work it out, state {string.Join(" and ", missing)})";
-        }
-
-        if (service.ServedAt is { } served)
-        {
-            yield return $"served at {Text.Number(served.DegreesCelsius)} °C";
         }
 
         if (service.HeldFor is { } held)
@@ -109,7 +99,8 @@ internal sealed class CardWriter
     }
 
     private CardStep Step(MethodStep step) => new(
-        Kebab(step.Action.ToString()), step.Instruction, step.Reason, [.. step.Lines],
+        Kebab(step.Action.ToString()), step.Instruction, step.Reason, step.Check, step.IsActive, step.Ahead, [.. step.Lines],
+        [.. step.Amounts.Select(a => new CardAmount(a.Label, a.Name, a.Mass!.Value.Grams))],
         step.Temperature is { } t ? Range(t.Celsius) : null, step.Duration is { } d ? Range(d.Seconds) : null,
         [.. step.Citations.Select(Number)], [.. step.Notes.Select(n => new CardNote(n.Value, Number(n.Citation)))]);
 

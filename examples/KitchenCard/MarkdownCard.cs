@@ -65,6 +65,12 @@ internal static class MarkdownCard
         {
             number++;
             Line($"{number.ToString(CultureInfo.InvariantCulture)}. **{Escaped(step.Instruction)}** {Escaped(step.Reason)}{Text.SourceMarks(step.Sources)}");
+            if (step.Amounts.Count > 0)
+            {
+                Line("    - " + string.Join(", ", step.Amounts.Select(a => $"{Text.Grams(a.Grams, d)} {Escaped(a.Name)}")));
+            }
+
+            Line($"    - Check: {Escaped(step.Check)}");
             foreach (CardNote note in step.Notes)
             {
                 Line($"    - {Escaped(note.Text)}{Text.SourceMarks([note.Source])}");

@@ -45,11 +45,14 @@ var mend = new Option<string?>("--mend")
 {
     Description = "Apply a remedy and print the changed formula (JSON) in place of the card: the id of a finding for its first remedy, or finding/remedy.",
 };
+var altitude = new Option<string?>("--altitude") { Description = "Height of the kitchen above the sea (\"2240 m\"). Without it, that of the formula, or sea level." };
+var equipment = new Option<string[]>("--equipment") { Description = "What the kitchen has; may be repeated. Without it, a pan and a hand blender.", DefaultValueFactory = _ => [] };
+equipment.AcceptOnlyFromAmong("pan", "hand-blender", "jug-blender", "pressure-cooker", "thermal-mixer", "steam", "vacuum-chamber");
 var strict = new Option<bool>("--strict") { Description = "Exit with code 3 if a conflict is found." };
 
 var root = new RootCommand("Prints the kitchen card of a gel formula: weigh sheet, method, findings, cautions, sources.")
 {
-    file, make, counted, balance, tolerance, layout, worked, mend, strict,
+    file, make, counted, balance, tolerance, layout, worked, mend, altitude, equipment, strict,
 };
 root.SetAction(Run);
 
@@ -77,6 +80,7 @@ int Run(ParseResult given)
             problems.Add("--tolerance: must be above 0 % and up to 100 %.");
         }
 
+        Kitchen kitchen = KitchenOf(given, problems);
         string[] lines = given.GetValue(worked)!;
         problems.AddRange(lines.Where(l => formula.Lines.All(f => f.Label != l))
             .Select(l => $"--worked: the formula has no line '{l}'. Its lines: {string.Join(", ", formula.Lines.Select(f => f.Label))}."));
@@ -90,7 +94,7 @@ int Run(ParseResult given)
             return Mend(formula, choice);
         }
 
-        Card card = CardWriter.Write(formula, yield, scale, off, lines);
+        Card card = CardWriter.Write(formula, yield, scale, off, lines, kitchen);
         Console.Out.Write(given.GetValue(layout) switch
         {
             "json" => JsonSerializer.Serialize(card, CardJson.Default.Card) + "\n",
@@ -151,6 +155,36 @@ Yield YieldOf(ParseResult given, Formula formula, List<string> problems)
 
     problems.Add("--make: " + error);
     return Yield.Portions(1, Mass.FromGrams(1));
+}
+
+Kitchen KitchenOf(ParseResult given, List<string> problems)
+{
+    Kitchen kitchen = Kitchen.Plain;
+    if (given.GetValue(equipment) is { Length: > 0 } words)
+    {
+        kitchen = kitchen with { Equipment = words.Aggregate(Equipment.None, (all, w) => all | Enum.Parse<Equipment>(w.Replace("-", ""), ignoreCase: true)) };
+    }
+
+    if (given.GetValue(altitude) is not { } text)
+    {
+        return kitchen;
+    }
+
+    if (!QuantityText.TryParseLength(text, out Length height, out string error))
+    {
+        problems.Add("--altitude: " + error);
+        return kitchen;
+    }
+
+    try
+    {
+        return kitchen with { Altitude = height };
+    }
+    catch (ArgumentOutOfRangeException e)
+    {
+        problems.Add("--altitude: " + e.Message);
+        return kitchen;
+    }
 }
 
 static Balance BalanceOf(string text, List<string> problems)

@@ -110,6 +110,12 @@ internal sealed class TextCard
         {
             number++;
             Wrapped(step.Instruction, $"{number.ToString(CultureInfo.InvariantCulture),2}. ", "    ");
+            if (step.Amounts.Count > 0)
+            {
+                Wrapped(string.Join(", ", step.Amounts.Select(a => $"{Text.Grams(a.Grams, _card.BalanceDivisionGrams)} {a.Name}")), "      ", "      ");
+            }
+
+            Wrapped("Check: " + step.Check, "      ", "      ");
             Wrapped(step.Reason + Text.SourceMarks(step.Sources), "      ", "      ");
             foreach (CardNote note in step.Notes)
             {

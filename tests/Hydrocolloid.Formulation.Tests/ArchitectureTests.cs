@@ -21,7 +21,7 @@ public partial class ArchitectureTests
         { "Batches", ["Catalogues", "Compatibility", "Methods", "Serialization"] },
         { "Derivations", ["Catalogues", "Text", "Batches", "Compatibility", "Methods", "Serialization"] },
         { "Compatibility", ["Batches", "Derivations", "Methods", "Serialization"] },
-        { "Methods", ["Catalogues", "Batches", "Derivations", "Serialization"] },
+        { "Methods", ["Catalogues", "Derivations", "Serialization"] },
     };
 
     private static readonly Dictionary<string, string> s_folderByType = Files("")

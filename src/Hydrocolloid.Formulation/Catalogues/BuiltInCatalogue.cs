@@ -16,10 +16,13 @@ internal static class BuiltInCatalogue
     private const string AdditivesDocument = "additives.json";
 
     private const string FailuresDocument = "failures.json";
+    private const string TechniquesDocument = "techniques.json";
 
     public static Catalogue Value => Index.Catalogue;
 
     public static ValueList<Synergy> Synergies => Pairs.All;
+
+    public static ValueList<Technique> Techniques => Ways.All;
 
     public static ValueList<Additive> Additives => Identities.All;
 
@@ -94,7 +97,7 @@ internal static class BuiltInCatalogue
             var entries = new List<CatalogueEntry>(documents.Length);
             foreach (string document in documents)
             {
-                if (document is not (SourcesDocument or SynergiesDocument or AdditivesDocument or FailuresDocument))
+                if (document is not (SourcesDocument or SynergiesDocument or AdditivesDocument or FailuresDocument or TechniquesDocument))
                 {
                     int start = document.LastIndexOf('/') + 1;
                     entries.Add(new CatalogueEntry(document.Substring(start, document.Length - start - ".json".Length), document));
@@ -130,5 +133,11 @@ internal static class BuiltInCatalogue
     {
         public static readonly ValueList<Synergy> All = FigureReader.List(
             ListOf(SynergiesDocument, "synergies"), SynergiesDocument, new SynergyReader(Reading.Figures).Read);
+    }
+
+    private static class Ways
+    {
+        public static readonly ValueList<Technique> All = FigureReader.List(
+            ListOf(TechniquesDocument, "techniques"), TechniquesDocument, new TechniqueReader(Reading.Figures).Read);
     }
 }

@@ -86,6 +86,27 @@ internal sealed class FigureReader(SourceList sources)
         return new(text, CitationOf(parts, pointer), parts.Note, RestsOn(parts, pointer), OthersOf(parts, pointer, Fact));
     }
 
+    /// <summary>A fact that says what it is about.</summary>
+    public AgentFact FactOfTopic(JsonElement json, string pointer)
+    {
+        var parts = new Parts();
+        string? topic = null;
+        foreach (JsonProperty member in json.EnumerateObject())
+        {
+            string word = WordMemo.Name(member);
+            if (word == "topic")
+            {
+                topic = member.Value.GetString();
+            }
+            else if (!parts.Take(word, member.Value))
+            {
+                throw Unknown(pointer, member);
+            }
+        }
+
+        return new AgentFact(topic ?? throw Broken(pointer, "needs a topic"), Fact(parts, pointer));
+    }
+
     /// <summary>A value that is neither figure nor text, with what its members say of its source.</summary>
     public Cited<T> Cite<T>(T value, in Parts parts, string pointer)
         where T : notnull

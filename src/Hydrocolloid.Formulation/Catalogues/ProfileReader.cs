@@ -38,7 +38,7 @@ internal sealed class ProfileReader(FigureReader figures)
                 case "grade": strength = ReadStrength(member.Value, at); break;
                 case "limits": limits = FigureReader.List(member.Value, at, ReadLimit); break;
                 case "sensitivities": sensitivities = FigureReader.List(member.Value, at, ReadSensitivity); break;
-                case "facts": facts = FigureReader.List(member.Value, at, ReadFact); break;
+                case "facts": facts = FigureReader.List(member.Value, at, figures.FactOfTopic); break;
                 default: throw FigureReader.Unknown(pointer, member);
             }
         }
@@ -349,24 +349,4 @@ internal sealed class ProfileReader(FigureReader figures)
 
     private static Harm HarmOf(string? word, string pointer)
         => Words.TryHarm(word, out Harm harm) ? harm : throw FigureReader.Broken(pointer, $"'{word}' is not none, notable, weakens or fails");
-
-    private AgentFact ReadFact(JsonElement json, string pointer)
-    {
-        var parts = new FigureReader.Parts();
-        string? topic = null;
-        foreach (JsonProperty member in json.EnumerateObject())
-        {
-            string word = WordMemo.Name(member);
-            if (word == "topic")
-            {
-                topic = member.Value.GetString();
-            }
-            else if (!parts.Take(word, member.Value))
-            {
-                throw FigureReader.Unknown(pointer, member);
-            }
-        }
-
-        return new AgentFact(topic ?? throw FigureReader.Broken(pointer, "needs a topic"), figures.Fact(parts, pointer));
-    }
 }

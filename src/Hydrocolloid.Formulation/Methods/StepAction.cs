@@ -3,6 +3,12 @@ namespace Hydrocolloid.Formulation;
 /// <summary>What is done in a step of a method.</summary>
 public enum StepAction
 {
+    /// <summary>Heat raw fruit so that its enzymes stop.</summary>
+    StopEnzymes,
+
+    /// <summary>Soak in cold liquid until swollen.</summary>
+    Soak,
+
     /// <summary>Put liquids together.</summary>
     Combine,
 
@@ -11,9 +17,6 @@ public enum StepAction
 
     /// <summary>Blend dry with a separating powder.</summary>
     DryBlend,
-
-    /// <summary>Soak in cold liquid until swollen.</summary>
-    Soak,
 
     /// <summary>Disperse without lumps.</summary>
     Disperse,
@@ -27,8 +30,11 @@ public enum StepAction
     /// <summary>Stir or shear.</summary>
     Shear,
 
-    /// <summary>Let cool to a temperature.</summary>
+    /// <summary>Let cool, or chill, to a temperature.</summary>
     Cool,
+
+    /// <summary>Warm what joins the mix.</summary>
+    Warm,
 
     /// <summary>Join with what was kept back.</summary>
     Join,
@@ -36,14 +42,35 @@ public enum StepAction
     /// <summary>Strain.</summary>
     Strain,
 
+    /// <summary>Let the air out.</summary>
+    Deaerate,
+
     /// <summary>Fold pieces in.</summary>
     FoldIn,
 
-    /// <summary>Pour into moulds or trays.</summary>
+    /// <summary>Pour into moulds or trays, or portion.</summary>
     Cast,
+
+    /// <summary>Make up a setting bath.</summary>
+    MakeBath,
+
+    /// <summary>Drop into a setting bath.</summary>
+    Bathe,
+
+    /// <summary>Lift out and rinse.</summary>
+    Rinse,
 
     /// <summary>Let set.</summary>
     Set,
+
+    /// <summary>Cover and store.</summary>
+    Cover,
+
+    /// <summary>Take out of the mould.</summary>
+    Unmould,
+
+    /// <summary>Slice or cut.</summary>
+    Slice,
 
     /// <summary>Serve.</summary>
     Serve,

@@ -14,7 +14,7 @@ public class BuiltInCatalogueTests
     public void Documents_are_the_ingredients_and_are_named_for_their_ids()
     {
         string data = Path.Combine(Repository.Root, "src", "Hydrocolloid.Formulation", "Catalogues", "Data");
-        string[] files = [.. Directory.EnumerateFiles(data, "*.json", SearchOption.AllDirectories).Select(f => Path.GetFileNameWithoutExtension(f)!).Where(f => f is not ("sources" or "synergies" or "additives"))];
+        string[] files = [.. Directory.EnumerateFiles(data, "*.json", SearchOption.AllDirectories).Select(f => Path.GetFileNameWithoutExtension(f)!).Where(f => f is not ("sources" or "synergies" or "additives" or "failures" or "techniques"))];
 
         s_all.Select(i => i.Id).Should().BeEquivalentTo(files).And.OnlyHaveUniqueItems();
     }

@@ -32,6 +32,8 @@ internal static class Snippets
         ["evaporation"] = EvaporationOfAPot,
         ["cooling-layer"] = CoolingLayer,
         ["soaking-slice"] = SoakingSlice,
+        ["method-in-part"] = MethodInPart,
+        ["method-kitchen"] = MethodKitchen,
     };
 
     private static void FirstFormula()
@@ -69,6 +71,49 @@ internal static class Snippets
         #endregion
         method.Steps.Should().NotBeEmpty();
         FormulaJson.Read(json).Should().Be(jelly);
+    }
+
+    private static void MethodInPart()
+    {
+        #region method-in-part
+        Formula jelly = Formula.Named("Pear in pear jelly")
+            .Base(b => b
+                .Share(Pantry.Water, percent: 40)
+                .Share(Pantry.PearJuice, percent: 40, l => l.At(Temperature.FromDegreesCelsius(8)))
+                .Share(Pantry.Pear, percent: 20, l => l.Pieces()))
+            .Then("gel", p => p.Add(Hydrocolloids.Agar, Dose.Percent(0.5).OfPreceding))
+            .Process(new ProcessPlan { Carriers = ValueList<string>.From(["water"]) })    // the juice stays raw
+            .Build();
+
+        Method method = jelly.ScaleTo(Yield.OfBase(Mass.FromKilograms(1))).PlanMethod();
+        foreach (MethodStep step in method.Steps)
+        {
+            Console.WriteLine(step);
+            foreach (StepAmount amount in step.Amounts)
+            {
+                Console.WriteLine($"   {amount}");
+            }
+        }
+
+        Console.WriteLine(jelly.LargestUnheatedShare());
+        #endregion
+    }
+
+    private static void MethodKitchen()
+    {
+        #region method-kitchen
+        Formula jelly = Formula.Named("Jelly").Base(b => b.Share(Pantry.Water, 100))
+            .Then("gel", p => p.Add(Hydrocolloids.Agar, Dose.Percent(0.5).OfPreceding)).Build();
+
+        var hut = new Kitchen { Altitude = Length.FromMeters(4000), Equipment = Equipment.Pan | Equipment.JugBlender };
+        foreach (MethodConflict conflict in jelly.PlanMethod(hut).Conflicts)
+        {
+            Console.WriteLine(conflict);
+        }
+
+        var better = hut with { Equipment = Equipment.PressureCooker | Equipment.HandBlender };
+        Console.WriteLine(jelly.PlanMethod(better).Steps.First(s => s.Action == StepAction.Heat).Notes[^1].Value);
+        #endregion
     }
 
     private static void PercentOfWhat()
