@@ -40,6 +40,7 @@ internal static class AgentSwap
     {
         ServicePlan service = context.Service;
         return context.Formula.Lines.All(l => l.Ingredient.Id != candidate.Id && l.Label != candidate.Id)
+            && candidate.Profile!.Limits.All(l => l.Quantity != LimitedQuantity.Ph || l.Stage == LimitStage.Heated || l.Harm < Harm.Weakens || context.Mix.Ph is not { } ph || l.Range.Value.Contains(ph.Value))
             && !(service.Frozen == true && candidate.Profile!.SensitivityTo(SensitiveTo.Freezing) is not null)
             && !(service.ServedAtCelsius > candidate.Profile!.Melting.Window?.Value.Celsius.Min)
             && !(service.Shape == PortionShape.MiniCup && service.Market == Market.EuropeanUnion)

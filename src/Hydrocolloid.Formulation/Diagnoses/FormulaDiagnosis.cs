@@ -162,7 +162,7 @@ public static class FormulaDiagnosis
         "soak-water-too-warm" => record.SoakedAt is not null,
         "cast-too-cool" => record.CastAt is not null,
         "served-outside-its-temperature" or "warm-holding" => record.ServedAt is not null,
-        "weeps-in-storage" => record.StoredFor is not null,
+        "weeping" => record.StoredFor is not null,
         _ => true,
     });
 

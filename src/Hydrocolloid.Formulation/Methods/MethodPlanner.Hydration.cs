@@ -375,10 +375,14 @@ internal sealed partial class MethodPlanner
         bool isPart = _sorted.Rest.Length > 0;
         foreach (Agent agent in _agents)
         {
-            foreach (AgentLimit limit in agent.Profile.Limits.Where(l => l is { Stage: LimitStage.Hydrating, Harm: Harm.Weakens or Harm.Fails }))
+            // How much calcium alginate bears before its bath is worked out from its dose, not from a limit.
+            foreach (IGrouping<LimitedQuantity, AgentLimit> limits in agent.Profile.Limits
+                .Where(l => l is { Stage: LimitStage.Hydrating, Harm: Harm.Weakens or Harm.Fails, Quantity: not LimitedQuantity.Concentration }
+                    && !(l.Quantity == LimitedQuantity.Calcium && agent.Trigger?.Cause == SettingCause.Calcium))
+                .GroupBy(l => l.Quantity))
             {
-                double? value = limit.Quantity == LimitedQuantity.Concentration ? null : LineSorting.Measure(limit.Quantity, medium);
-                if (value is { } v && !limit.Range.Value.Contains(v))
+                double? value = LineSorting.Measure(limits.Key, medium);
+                if (value is { } v && limits.Where(l => !l.Range.Value.Contains(v)).OrderByDescending(l => l.Harm).FirstOrDefault() is { } limit)
                 {
                     Conflict(ConflictKind.Limit, $"What the {agent.Name} is hydrated in has {Words.Of(limit.Quantity).Replace('-', ' ')} {Numbers.Significant(v, 3)}, where it should be {limit.Range.Value}. {limit.Consequence}",
                         "Carry it in another part of the base, and join what is in the way afterwards.", [agent.Line], limit.Range.Citation);

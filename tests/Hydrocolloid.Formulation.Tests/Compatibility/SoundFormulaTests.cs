@@ -24,7 +24,10 @@ public sealed class SoundFormulaTests
         new("consommé jelly with gelatin", () => One(Pantry.BeefConsomme, Hydrocolloids.GelatinTypeB, 1.5, Texture.Firm)),
         new("kappa milk dessert: a fraction of the dose does in milk", () => One(Pantry.WholeMilk, Hydrocolloids.CarrageenanKappa, 0.25)),
         new("iota custard", () => One(Pantry.WholeMilk, Hydrocolloids.CarrageenanIota, 0.4, Texture.Soft)),
-        new("kappa and locust bean gum dessert jelly", () => Two(Pantry.AppleJuice, Hydrocolloids.CarrageenanKappa, 0.5, Hydrocolloids.LocustBeanGum, 0.25)),
+        new("kappa and locust bean gum dessert jelly", () => Two(Pantry.AppleJuice, Hydrocolloids.CarrageenanKappa, 0.5, Hydrocolloids.LocustBeanGum, 0.25))
+        {
+            Justified = new() { ["ph-while-heated"] = "apple juice is at pH 3.5, and kappa is cut under pH 4.3 while it is hot" },
+        },
         new("low-acyl gellan with citrate before and calcium after", () => Formula.Named("tomato sheet").Base(b => b.Share(Pantry.TomatoWater, 100))
             .Then("bind", p => p.Add(Pantry.SodiumCitrate, Dose.Percent(0.15).OfBase)).Then("gel", p => p.Add(Hydrocolloids.GellanLowAcyl, Dose.Percent(0.35).OfBase))
             .Then("set", p => p.Add(Pantry.CalciumLactate, Dose.Percent(0.15).OfBase)).Serve(new ServicePlan { Texture = Texture.Firm }).Build()),

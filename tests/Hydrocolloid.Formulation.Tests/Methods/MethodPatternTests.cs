@@ -39,7 +39,8 @@ public sealed class MethodPatternTests
         Method method = InPart(15, 65).PlanMethod();
 
         method.Steps.Where(s => s.Action == StepAction.Warm).SelectMany(s => s.Lines).Should().Equal("pear-juice", "pear");
-        method.Conflicts.Should().ContainSingle().Which.Kind.Should().Be(ConflictKind.TooLittleLiquid, "0.5 % of all is 3.2 % of the water: above the highest dose of the catalogue, 2 %");
+        method.Conflicts.Should().BeEmpty("0.5 % of all is 3.2 % of the water, under the 5 % that the catalogue lets agar hydrate at");
+        InPart(8, 72).PlanMethod().Conflicts.Should().ContainSingle(c => c.Kind == ConflictKind.TooLittleLiquid, "there it is 5.9 %");
     }
 
     [Fact]
@@ -54,10 +55,10 @@ public sealed class MethodPatternTests
         share.PercentOfLiquid.Should().BeApproximately(62.7, 1);
         share.Heat!.Mix.Temperature.DegreesCelsius.Should().BeApproximately(48, 0.01);
         Of(Pantry.Water, Hydrocolloids.XanthanGum).LargestUnheatedShare().Limit.Should().Be(UnheatedLimit.NothingIsHeated);
-        Formula thick = Of(Pantry.Water, Hydrocolloids.Agar, 1.5);
+        Formula thick = Of(Pantry.Water, Hydrocolloids.Agar, 3);
         UnheatedShare limited = thick.LargestUnheatedShare();
         limited.Limit.Should().Be(UnheatedLimit.Concentration);
-        limited.AgentPercent.Should().BeApproximately(2, 1e-9, "the highest dose of the catalogue");
+        limited.AgentPercent.Should().BeApproximately(5, 1e-9, "the catalogue lets it hydrate at no more");
     }
 
     [Fact]
