@@ -40,6 +40,6 @@ internal sealed record BookSegment(string[] Ids, CostingProblem?[]? Faults, int[
         faults[entry] = lines.Fault;
         return new BookSegment(
             Ids, faults.Any(f => f is not null) ? faults : null, [.. Starts.Select((s, i) => i > entry ? s + grown : s)],
-            [.. Shares.Take(start), .. lines.Shares, .. Shares.Skip(end)], [.. Slots.Take(start), .. lines.Slots, .. Slots.Skip(end)], OwnSlots);
+            [.. Shares.AsSpan(0, start), .. lines.Shares, .. Shares.AsSpan(end)], [.. Slots.AsSpan(0, start), .. lines.Slots, .. Slots.AsSpan(end)], OwnSlots);
     }
 }

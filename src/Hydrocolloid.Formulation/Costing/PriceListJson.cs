@@ -57,7 +57,8 @@ public static class PriceListJson
             {
                 "per" => "/per/value",
                 "unit" => "/per/unit",
-                "pieceMass" or "density" => $"/{member}/value",
+                "pieceMass" or "density" when id == "number-range" => $"/{member}/value",
+                "pieceMass" or "density" when id == "unit-unknown" => $"/{member}/unit",
                 _ => "/" + member,
             }, message)));
             if (ReadPrice(json, draft, currency) is { } price)
