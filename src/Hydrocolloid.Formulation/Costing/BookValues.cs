@@ -7,11 +7,13 @@ internal sealed class BookValues
     public const byte Unpriced = 1;
     public const byte Broken = 2;
 
+    private const int WorthSharing = 64;
+
     private const decimal MaxPerGram = 1_000_000_000_000m;
 
     private readonly decimal[] _perGram;
     private readonly byte[] _states;
-    private bool _allCosted;
+    private bool _allCosted = true;
 
     private BookValues(int count)
     {
@@ -30,11 +32,15 @@ internal sealed class BookValues
 
         foreach (int[] level in book.Order.Levels)
         {
-            values.CheckStates(); // an entry sees whether anything before its level has no cost
+            if (level.Length < WorthSharing)
+            {
+                Array.ForEach(level, slot => values.SetPart(slot, book));
+                continue;
+            }
+
             Parallel.For(0, level.Length, options, i => values.SetPart(level[i], book));
         }
 
-        values.CheckStates();
         return values;
     }
 
@@ -44,6 +50,7 @@ internal sealed class BookValues
         var values = new BookValues(book.Names.Count);
         Array.Copy(_perGram, values._perGram, _perGram.Length);
         Array.Copy(_states, values._states, _states.Length);
+        values._allCosted = _allCosted;
         var isChanged = new bool[book.Names.Count];
         for (int slot = 0; slot < isChanged.Length; slot++)
         {
@@ -66,12 +73,11 @@ internal sealed class BookValues
             if (isChanged[slot] || NamesAny(segment.SlotsOf(entry), isChanged))
             {
                 isChanged[slot] = true;
-                values.CheckStates();
                 values.SetPart(slot, book);
             }
         }
 
-        values.CheckStates();
+        values._allCosted = Array.TrueForAll(values._states, s => s == Costed);
         return (values, isChanged);
     }
 
@@ -137,26 +143,33 @@ internal sealed class BookValues
         return worst;
     }
 
-    private void CheckStates() => _allCosted = Array.TrueForAll(_states, s => s == Costed);
+    private void SetState(int slot, byte state)
+    {
+        _states[slot] = state;
+        if (state != Costed)
+        {
+            _allCosted = false; // all who depend on the slot are of a later level, and see it
+        }
+    }
 
     private void SetPrice(int slot, FormulaBook book, PriceList prices, DateTime on)
     {
         if (book.Names.EntryOf(slot) >= 0)
         {
             _perGram[slot] = 0;
-            _states[slot] = book.Order.IsUnreached(slot) ? Broken : Costed; // the others are worked out after the prices
+            SetState(slot, book.Order.IsUnreached(slot) ? Broken : Costed); // the others are worked out after the prices
             return;
         }
 
         decimal? perGram = prices.TryFind(book.Names[slot], on, out Price? price) ? price.PerGram(book.Names.DensityKgPerM3(slot)) : null;
         _perGram[slot] = perGram ?? 0;
-        _states[slot] = perGram is null ? Unpriced : perGram <= MaxPerGram ? Costed : Broken;
+        SetState(slot, perGram is null ? Unpriced : perGram <= MaxPerGram ? Costed : Broken);
     }
 
     private void SetPart(int slot, FormulaBook book)
     {
         (BookSegment segment, int entry) = book.Locate(book.Names.EntryOf(slot));
         _perGram[slot] = Work(segment, entry, out byte state);
-        _states[slot] = state;
+        SetState(slot, state);
     }
 }

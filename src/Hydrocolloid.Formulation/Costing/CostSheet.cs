@@ -120,8 +120,9 @@ public sealed class CostSheet
             foreach (BatchLine line in ingredient)
             {
                 // What is paid for opened packs is spread over the lines by mass.
-                decimal? perGram = byPack ? opened * price!.Amount.Amount / used : price?.PerGram(DensityOf(line));
-                Money? cost = perGram is { } p ? new Money(p * Amounts.Of(line.Grams), Prices.Currency) : null;
+                decimal grams = Amounts.Of(line.Grams);
+                decimal? amount = byPack ? opened * price!.Amount.Amount * grams / used : price?.PerGram(DensityOf(line)) * grams;
+                Money? cost = amount is { } a ? new Money(a, Prices.Currency) : null;
                 lines[line.Line.Index] = new CostLine(line, price, cost, opened, cost is null ? Gap(ingredient.Key, price) : null);
             }
         }
