@@ -73,6 +73,7 @@ internal sealed class BookOrder
     public string? CycleOf(FormulaBook book, int slot)
     {
         var from = new Dictionary<int, int>();
+        var seen = new HashSet<int>();
         var queue = new Queue<int>();
         queue.Enqueue(slot);
         while (queue.Count > 0)
@@ -93,9 +94,9 @@ internal sealed class BookOrder
                     return string.Join(" is made with ", shown.Prepend(book.Names[slot]).Append(book.Names[slot]));
                 }
 
-                if (!from.ContainsKey(part))
+                if (seen.Add(part))
                 {
-                    from.Add(part, at);
+                    from[part] = at;
                     queue.Enqueue(part);
                 }
             }
