@@ -5,7 +5,7 @@ using Hydrocolloid.Formulation.Internal;
 namespace Hydrocolloid.Formulation.Costing;
 
 /// <summary>
-/// An amount of money: a decimal number and its currency. Sums and products are exact; nothing is rounded until <see cref="Rounded"/>
+/// An amount of money: a decimal number and its currency. Sums and products keep 28 digits; nothing is rounded to units until <see cref="Rounded"/>
 /// is called. Two currencies never meet: convert one first, at a stated rate. Immutable, equal by content.
 /// </summary>
 public sealed record Money

@@ -58,9 +58,8 @@ internal static class Snippets
             Console.WriteLine($"{line.Line}: {line.Cost!.Rounded()}, {line.SharePercent:0.0} %");
         }
 
-        Console.WriteLine($"batch {sheet.Total!.Rounded()}, per kg {sheet.PerKilogram!.Rounded()}, per portion {sheet.PerPortion}");
+        Console.WriteLine($"batch {sheet.Total!.Rounded()}, per kg {sheet.PerKilogram!.Rounded()}, per portion {sheet.PerPortion!.Rounded()}");
         Console.WriteLine($"sold at 25 % food cost and 10 % tax: {SellingPrice.AtFoodCost(sheet.IngredientsPerPortion!, 25, taxPercent: 10)}");
-
         CostDifference dearer = sheet.ChangeTo(sheet.WithPrices(prices.WithChange("agar", percent: 20)));
         Console.WriteLine($"agar 20 % dearer: {dearer.Total!.Rounded()} a batch, {dearer.Percent:0.0} %");
         #endregion
