@@ -8,20 +8,22 @@ public partial class ArchitectureTests
     /// <summary>What each folder must not know.</summary>
     public static TheoryData<string, string[]> Walls => new()
     {
-        { "Internal", ["Figures", "Ingredients", "Hydrocolloids", "Catalogues", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization"] },
-        { "Figures", ["Ingredients", "Hydrocolloids", "Catalogues", "Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization"] },
-        { "Chemistry", ["Ingredients", "Hydrocolloids", "Catalogues", "Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization"] },
-        { "Gelation", ["Text", "Formulas", "Batches", "Derivations", "Analysis", "Compatibility", "Methods", "Serialization"] },
-        { "Hydrocolloids", ["Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization"] },
-        { "Ingredients", ["Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization"] },
-        { "Catalogues", ["Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization"] },
-        { "Text", ["Figures", "Ingredients", "Hydrocolloids", "Catalogues", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization"] },
-        { "Thermal", ["Ingredients", "Hydrocolloids", "Catalogues", "Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization"] },
-        { "Formulas", ["Catalogues", "Text", "Batches", "Derivations", "Compatibility", "Methods", "Serialization"] },
-        { "Batches", ["Catalogues", "Compatibility", "Methods", "Serialization"] },
-        { "Derivations", ["Catalogues", "Text", "Batches", "Compatibility", "Methods", "Serialization"] },
-        { "Compatibility", ["Batches", "Derivations", "Methods", "Serialization"] },
-        { "Methods", ["Catalogues", "Derivations", "Serialization"] },
+        { "Internal", ["Figures", "Ingredients", "Hydrocolloids", "Catalogues", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization", "Costing"] },
+        { "Figures", ["Ingredients", "Hydrocolloids", "Catalogues", "Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization", "Costing"] },
+        { "Chemistry", ["Ingredients", "Hydrocolloids", "Catalogues", "Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization", "Costing"] },
+        { "Gelation", ["Text", "Formulas", "Batches", "Derivations", "Analysis", "Compatibility", "Methods", "Serialization", "Costing"] },
+        { "Hydrocolloids", ["Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization", "Costing"] },
+        { "Ingredients", ["Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization", "Costing"] },
+        { "Catalogues", ["Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization", "Costing"] },
+        { "Text", ["Figures", "Ingredients", "Hydrocolloids", "Catalogues", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization", "Costing"] },
+        { "Thermal", ["Ingredients", "Hydrocolloids", "Catalogues", "Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization", "Costing"] },
+        { "Formulas", ["Catalogues", "Text", "Batches", "Derivations", "Compatibility", "Methods", "Serialization", "Costing"] },
+        { "Batches", ["Catalogues", "Compatibility", "Methods", "Serialization", "Costing"] },
+        { "Derivations", ["Catalogues", "Text", "Batches", "Compatibility", "Methods", "Serialization", "Costing"] },
+        { "Compatibility", ["Batches", "Derivations", "Methods", "Serialization", "Costing"] },
+        { "Costing", ["Catalogues", "Derivations", "Gelation", "Compatibility", "Methods"] },
+        { "Methods", ["Catalogues", "Derivations", "Serialization", "Costing"] },
+        { "Serialization", ["Costing"] },
     };
 
     private static readonly Dictionary<string, string> s_folderByType = Files("")

@@ -12,19 +12,11 @@ internal static class DocumentParser
 
     public static Formula? Parse(ReadOnlySpan<byte> utf8, Catalogue catalogue, out ValueList<FormulaJsonProblem> problems)
     {
-        int start = utf8.StartsWith(ByteOrderMark) ? ByteOrderMark.Length : 0;
+        int start = StartOf(utf8);
         ReadOnlySpan<byte> text = utf8.Slice(start);
-        int invalid = UnicodeText.InvalidByte(text);
-        if (invalid >= 0)
+        if (TextProblem(text) is { } unreadable)
         {
-            problems = One(start + invalid, utf8, new FormulaJsonProblem("text-invalid", "", "The byte is not UTF-8."));
-            return null;
-        }
-
-        int lone = UnicodeText.LoneSurrogateEscape(text);
-        if (lone >= 0)
-        {
-            problems = One(start + lone, utf8, new FormulaJsonProblem("text-invalid", "", "The text holds half of a surrogate pair, which is not text."));
+            problems = One(start + unreadable.Offset, utf8, unreadable.Problem);
             return null;
         }
 
@@ -46,7 +38,7 @@ internal static class DocumentParser
         }
         catch (JsonException e)
         {
-            if ((VersionProblem(text) ?? Syntax(text)) is { } first)
+            if ((VersionProblem(text, DocumentLimits.Format, DocumentLimits.Version, "A formula") ?? Syntax(text)) is { } first)
             {
                 problems = One(start + first.Offset, utf8, first.Problem);
                 return null;
@@ -59,6 +51,43 @@ internal static class DocumentParser
         return null;
     }
 
+    /// <summary>Reads a document of another kind: its text, format, version, syntax and shape are sound if there are no problems.</summary>
+    public static T? Parse<T>(
+        ReadOnlySpan<byte> utf8, string format, int version, string noun, DocumentShape shape,
+        Func<JsonElement, List<FormulaJsonProblem>, T?> read, out ValueList<FormulaJsonProblem> problems)
+        where T : class
+    {
+        int start = StartOf(utf8);
+        ReadOnlySpan<byte> text = utf8.Slice(start);
+        if ((TextProblem(text) ?? VersionProblem(text, format, version, noun) ?? Syntax(text)) is { } first)
+        {
+            problems = One(start + first.Offset, utf8, first.Problem);
+            return null;
+        }
+
+        var reader = new Utf8JsonReader(text, Strict);
+        using JsonDocument document = JsonDocument.ParseValue(ref reader);
+        var found = new List<FormulaJsonProblem>();
+        shape.Check(document.RootElement, "", found);
+        T? result = found.Count == 0 ? read(document.RootElement, found) : null;
+        problems = DocumentPlaces.Place(found, utf8, start);
+        return found.Count == 0 ? result : null;
+    }
+
+    private static int StartOf(ReadOnlySpan<byte> utf8) => utf8.StartsWith(ByteOrderMark) ? ByteOrderMark.Length : 0;
+
+    private static (int Offset, FormulaJsonProblem Problem)? TextProblem(ReadOnlySpan<byte> utf8)
+    {
+        int invalid = UnicodeText.InvalidByte(utf8);
+        if (invalid >= 0)
+        {
+            return (invalid, new FormulaJsonProblem("text-invalid", "", "The byte is not UTF-8."));
+        }
+
+        int lone = UnicodeText.LoneSurrogateEscape(utf8);
+        return lone < 0 ? null : (lone, new FormulaJsonProblem("text-invalid", "", "The text holds half of a surrogate pair, which is not text."));
+    }
+
     private static ValueList<FormulaJsonProblem> One(int offset, ReadOnlySpan<byte> utf8, FormulaJsonProblem problem)
         => ValueList<FormulaJsonProblem>.Own([DocumentPlaces.At(offset, utf8, problem)]);
 
@@ -66,11 +95,11 @@ internal static class DocumentParser
     /// What is wrong with the format and the version, which goes before anything else, so that a document of a later version is told
     /// so whatever else it holds; null if nothing is or the text is not JSON as far as they stand.
     /// </summary>
-    private static (int Offset, FormulaJsonProblem Problem)? VersionProblem(ReadOnlySpan<byte> utf8)
+    private static (int Offset, FormulaJsonProblem Problem)? VersionProblem(ReadOnlySpan<byte> utf8, string format, int version, string noun)
     {
         try
         {
-            return FindVersionProblem(utf8);
+            return FindVersionProblem(utf8, format, version, noun);
         }
         catch (JsonException)
         {
@@ -78,14 +107,14 @@ internal static class DocumentParser
         }
     }
 
-    private static (int Offset, FormulaJsonProblem Problem)? FindVersionProblem(ReadOnlySpan<byte> utf8)
+    private static (int Offset, FormulaJsonProblem Problem)? FindVersionProblem(ReadOnlySpan<byte> utf8, string format, int known, string noun)
     {
         var reader = new Utf8JsonReader(utf8, Strict);
         reader.Read();
         int root = (int)reader.TokenStartIndex;
         if (reader.TokenType != JsonTokenType.StartObject)
         {
-            return (root, new FormulaJsonProblem("value-type", "", "A formula is an object."));
+            return (root, new FormulaJsonProblem("value-type", "", noun + " is an object."));
         }
 
         bool hasFormat = false, hasVersion = false;
@@ -96,10 +125,10 @@ internal static class DocumentParser
             if (isFormat)
             {
                 hasFormat = true;
-                if (reader.TokenType != JsonTokenType.String || !reader.ValueTextEquals("hydrocolloid-formula"u8))
+                if (reader.TokenType != JsonTokenType.String || !reader.ValueTextEquals(format))
                 {
                     return ((int)reader.TokenStartIndex,
-                        new FormulaJsonProblem("format-unknown", "/format", $"Must be \"{DocumentLimits.Format}\": this is a document of another kind."));
+                        new FormulaJsonProblem("format-unknown", "/format", $"Must be \"{format}\": this is a document of another kind."));
                 }
             }
             else if (isVersion)
@@ -107,12 +136,12 @@ internal static class DocumentParser
                 hasVersion = true;
                 bool isNumber = reader.TokenType == JsonTokenType.Number;
                 int version = isNumber && reader.TryGetInt32(out int read) ? read : 0;
-                if (version != DocumentLimits.Version)
+                if (version != known)
                 {
-                    return ((int)reader.TokenStartIndex, version > DocumentLimits.Version
+                    return ((int)reader.TokenStartIndex, version > known
                         ? new FormulaJsonProblem("version-newer", "/version",
-                            $"Version {Numbers.Exact(version)} is newer than this library reads ({Numbers.Exact(DocumentLimits.Version)}).")
-                        : new FormulaJsonProblem("version-unknown", "/version", $"Must be the number {Numbers.Exact(DocumentLimits.Version)}: there is no other version."));
+                            $"Version {Numbers.Exact(version)} is newer than this library reads ({Numbers.Exact(known)}).")
+                        : new FormulaJsonProblem("version-unknown", "/version", $"Must be the number {Numbers.Exact(known)}: there is no other version."));
                 }
             }
             else
@@ -127,8 +156,8 @@ internal static class DocumentParser
         }
 
         return (root, !hasFormat
-            ? new FormulaJsonProblem("format-unknown", "/format", $"\"format\" is missing: a formula has \"format\": \"{DocumentLimits.Format}\".")
-            : new FormulaJsonProblem("version-unknown", "/version", $"\"version\" is missing: this library reads version {Numbers.Exact(DocumentLimits.Version)}."));
+            ? new FormulaJsonProblem("format-unknown", "/format", $"\"format\" is missing: {char.ToLowerInvariant(noun[0])}{noun.Substring(1)} has \"format\": \"{format}\".")
+            : new FormulaJsonProblem("version-unknown", "/version", $"\"version\" is missing: this library reads version {Numbers.Exact(known)}."));
     }
 
     /// <summary>Where the text stops being JSON, if it does.</summary>

@@ -10,9 +10,9 @@ namespace Hydrocolloid.Formulation.Serialization;
 /// </summary>
 internal sealed class DocumentShape
 {
-    private static readonly DocumentShape Text = new("text", JsonValueKind.String);
-    private static readonly DocumentShape Number = new("a number", JsonValueKind.Number);
-    private static readonly DocumentShape Flag = new("true or false", JsonValueKind.True);
+    internal static readonly DocumentShape Text = new("text", JsonValueKind.String);
+    internal static readonly DocumentShape Number = new("a number", JsonValueKind.Number);
+    internal static readonly DocumentShape Flag = new("true or false", JsonValueKind.True);
     private static readonly DocumentShape Any = new("an object", JsonValueKind.Object);
     private static readonly DocumentShape Reference = new("a reference", JsonValueKind.Undefined);
 
@@ -60,9 +60,9 @@ internal sealed class DocumentShape
         }
     }
 
-    private static DocumentShape List(DocumentShape item) => new("a list", JsonValueKind.Array) { _item = item };
+    internal static DocumentShape List(DocumentShape item) => new("a list", JsonValueKind.Array) { _item = item };
 
-    private static DocumentShape Object(params (string Name, DocumentShape Shape, bool IsRequired)[] members)
+    internal static DocumentShape Object(params (string Name, DocumentShape Shape, bool IsRequired)[] members)
         => new("an object", JsonValueKind.Object) { _members = members };
 
     private static DocumentShape MakeDocument()

@@ -1,4 +1,5 @@
 using Hydrocolloid.Formulation.Compatibility;
+using Hydrocolloid.Formulation.Costing;
 using System.Text.Json;
 using Hydrocolloid.Formulation.Serialization;
 
@@ -68,8 +69,10 @@ public sealed class DocsTests
         foreach (MarkdownBlock block in Blocks(page).Where(b => b.Language == "json"))
         {
             using var json = JsonDocument.Parse(block.Text);
-            json.RootElement.GetProperty("format").GetString().Should().Be("hydrocolloid-formula", $"{block} must be a whole document; fragments are marked jsonc");
-            FluentActions.Invoking(() => FormulaJson.Read(block.Text)).Should().NotThrow($"{block} is shown to readers");
+            string? format = json.RootElement.GetProperty("format").GetString();
+            format.Should().BeOneOf(["hydrocolloid-formula", "hydrocolloid-prices"], $"{block} must be a whole document; fragments are marked jsonc");
+            Action read = format == "hydrocolloid-prices" ? () => PriceListJson.Read(block.Text) : () => FormulaJson.Read(block.Text);
+            read.Should().NotThrow($"{block} is shown to readers");
         }
     }
 

@@ -1,4 +1,5 @@
 using Hydrocolloid.Formulation.Compatibility;
+using Hydrocolloid.Formulation.Costing;
 using Hydrocolloid.Formulation.Gelation;
 using Hydrocolloid.Formulation.Serialization;
 using Hydrocolloid.Formulation.Text;
@@ -34,7 +35,63 @@ internal static class Snippets
         ["soaking-slice"] = SoakingSlice,
         ["method-in-part"] = MethodInPart,
         ["method-kitchen"] = MethodKitchen,
+        ["cost-sheet"] = CostOfAJelly,
+        ["cost-book"] = CostOfABook,
     };
+
+    private static void CostOfAJelly()
+    {
+        Batch batch = Formula.Named("Pear jelly")
+            .Base(b => b.Share(Pantry.PearJuice, 100))
+            .Then("gel", p => p
+                .Add(Pantry.Sucrose, Dose.Percent(5).OfBase)
+                .Add(Hydrocolloids.Agar, Dose.Percent(0.6).OfPreceding))
+            .Build()
+            .ScaleTo(Yield.Portions(100, Mass.FromGrams(60)), new Losses { Trimming = Loss.Percent(5) });
+        #region cost-sheet
+        Money Eur(decimal amount) => new(amount, "EUR");
+        var prices = new PriceList(Currency.Of("EUR"),
+        [
+            Price.PerVolume("pear-juice", Eur(2.10m), Volume.FromLiters(1)),
+            Price.PerMass("sucrose", Eur(1.15m), Mass.FromGrams(1000)).FromSupplier("Harbour Dry Goods"),
+            Price.PerMass("agar", Eur(9.60m), Mass.FromGrams(250)).AsPack().ValidBetween(new DateTime(2026, 1, 1), new DateTime(2026, 12, 31)),
+        ]);
+        CostSheet sheet = batch.Cost(prices, on: new DateTime(2026, 3, 1));
+        foreach (CostLine line in sheet.Lines)
+        {
+            Console.WriteLine($"{line.Line}: {line.Cost!.Rounded()}, {line.SharePercent:0.0} %");
+        }
+
+        Console.WriteLine($"batch {sheet.Total!.Rounded()}, per kg {sheet.PerKilogram!.Rounded()}, per portion {sheet.PerPortion!.Rounded()}");
+        Console.WriteLine($"sold at 25 % food cost and 10 % tax: {SellingPrice.AtFoodCost(sheet.IngredientsPerPortion!, 25, taxPercent: 10)}");
+        CostDifference dearer = sheet.ChangeTo(sheet.WithPrices(prices.WithChange("agar", percent: 20)));
+        Console.WriteLine($"agar 20 % dearer: {dearer.Total!.Rounded()} a batch, {dearer.Percent:0.0} %");
+        #endregion
+    }
+
+    private static void CostOfABook()
+    {
+        var prices = new PriceList(Currency.Of("EUR"), [Price.PerMass("pear-juice", new Money(2, "EUR"), Mass.FromGrams(1000)), Price.PerMass("sucrose", new Money(1.15m, "EUR"), Mass.FromGrams(1000))]);
+        Formula Syrup(double percent) => Formula.Named("Syrup").Base(b => b.Share(Pantry.PearJuice, 100 - percent).Share(Pantry.Sucrose, percent)).Build();
+        Formula jelly = Formula.Named("Jelly").Base(b => b.Share(Ingredient.Own("pear-syrup", "Pear syrup"), 50).Share(Pantry.PearJuice, 50)).Build();
+        Formula ice = Formula.Named("Ice").Base(b => b.Share(Pantry.LemonJuice, 100)).Build();
+        var day = new DateTime(2026, 3, 1);
+        #region cost-book
+        FormulaBook book = FormulaBook.From(
+        [
+            new BookEntry("pear-syrup", Syrup(40)),
+            new BookEntry("pear-jelly", jelly), // half of it is an ingredient with the id pear-syrup
+            new BookEntry("lemon-ice", ice),
+        ]);
+        foreach (BookCost cost in book.Stream(prices, day))
+        {
+            Console.WriteLine($"{cost.Id}: {(object?)cost.PerKilogram ?? string.Join(" ", cost.Problems)}");
+        }
+
+        BookCosts costs = book.Cost(prices, day).With(new BookEntry("pear-syrup", Syrup(60)));
+        Console.WriteLine($"{costs.Recosted} worked out again: {costs["pear-jelly"]}");
+        #endregion
+    }
 
     private static void FirstFormula()
     {
