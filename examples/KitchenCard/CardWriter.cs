@@ -34,7 +34,7 @@ internal sealed class CardWriter
             [.. method.Conflicts.Select(c => c.ToString())],
             Heat(formula),
             [.. formula.Review().Select(Finding)],
-            [.. method.Cautions.Select(c => new CardCaution(Kebab(c.Kind.ToString()), c.Text.Value, [.. c.Lines], Number(c.Text.Citation)))],
+            [.. method.Cautions.Select(c => new CardCaution(Text.Kebab(c.Kind.ToString()), c.Text.Value, [.. c.Lines], Number(c.Text.Citation)))],
             [.. Recorded(formula)],
             [.. explain.Select(l => new CardDerivation(l, batch.Explain(l).ToText()))],
             _sources);
@@ -99,13 +99,13 @@ internal sealed class CardWriter
     }
 
     private CardStep Step(MethodStep step) => new(
-        Kebab(step.Action.ToString()), step.Instruction, step.Reason, step.Check, step.IsActive, step.Ahead, [.. step.Lines],
+        Text.Kebab(step.Action.ToString()), step.Instruction, step.Reason, step.Check, step.IsActive, step.Ahead, [.. step.Lines],
         [.. step.Amounts.Select(a => new CardAmount(a.Label, a.Name, a.Mass!.Value.Grams))],
         step.Temperature is { } t ? Range(t.Celsius) : null, step.Duration is { } d ? Range(d.Seconds) : null,
         [.. step.Citations.Select(Number)], [.. step.Notes.Select(n => new CardNote(n.Value, Number(n.Citation)))]);
 
     private CardFinding Finding(Finding finding) => new(
-        Kebab(finding.Severity.ToString()), finding.Id, finding.Explanation, [.. finding.Lines],
+        Text.Kebab(finding.Severity.ToString()), finding.Id, finding.Explanation, [.. finding.Lines],
         [.. finding.Evidence.Select(e => new CardEvidence(e.Quantity, e.Value, e.Unit, Range(e.Limit)))], [.. finding.Citations.Select(Number)],
         [.. finding.Remedies.Select(r => new CardRemedy(r.Id, r.Advice, r.Effect, [.. r.Citations.Select(Number)]))]);
 
@@ -123,7 +123,7 @@ internal sealed class CardWriter
             [.. Moments(outlook).Select(t => Point(outlook, t))],
             outlook.SetsBelow?.DegreesCelsius, outlook.SetThrough?.Time?.Seconds, outlook.SetThroughAtLatest?.Time?.Seconds,
             outlook.SettingCitation is { } setting ? Number(setting) : null,
-            [.. verdicts.Select(v => new CardVerdict(v.Rule.Name, Kebab(v.Outcome.ToString()), string.Join("; ", v.Checks), Number(v.Rule.Citation)))],
+            [.. verdicts.Select(v => new CardVerdict(v.Rule.Name, Text.Kebab(v.Outcome.ToString()), string.Join("; ", v.Checks), Number(v.Rule.Citation)))],
             verdicts[0].Caution, [.. outlook.Assumptions]);
     }
 
@@ -151,12 +151,9 @@ internal sealed class CardWriter
         {
             number = _numbers.Count + 1;
             _numbers.Add(text, number);
-            _sources.Add(new CardSource(number, Kebab(citation.Quality.ToString()), text));
+            _sources.Add(new CardSource(number, Text.Kebab(citation.Quality.ToString()), text));
         }
 
         return number;
     }
-
-    private static string Kebab(string name)
-        => string.Concat(name.Select((c, i) => i > 0 && char.IsUpper(c) ? "-" + char.ToLowerInvariant(c) : char.ToLowerInvariant(c).ToString()));
 }

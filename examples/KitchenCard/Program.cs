@@ -48,11 +48,14 @@ var mend = new Option<string?>("--mend")
 var altitude = new Option<string?>("--altitude") { Description = "Height of the kitchen above the sea (\"2240 m\"). Without it, that of the formula, or sea level." };
 var equipment = new Option<string[]>("--equipment") { Description = "What the kitchen has; may be repeated. Without it, a pan and a hand blender.", DefaultValueFactory = _ => [] };
 equipment.AcceptOnlyFromAmong("pan", "hand-blender", "jug-blender", "pressure-cooker", "thermal-mixer", "steam", "vacuum-chamber");
+var failed = new Option<string?>("--failed") { Description = "Say why the batch failed, in place of the card: the symptom, such as did-not-set." };
+failed.AcceptOnlyFromAmong([.. Enum.GetNames<Symptom>().Select(Text.Kebab)]);
+var record = new Option<string?>("--record") { Description = "A process record (JSON) of what was actually done, for --failed." };
 var strict = new Option<bool>("--strict") { Description = "Exit with code 3 if a conflict is found." };
 
 var root = new RootCommand("Prints the kitchen card of a gel formula: weigh sheet, method, findings, cautions, sources.")
 {
-    file, make, counted, balance, tolerance, layout, worked, mend, altitude, equipment, strict,
+    file, make, counted, balance, tolerance, layout, worked, mend, failed, record, altitude, equipment, strict,
 };
 root.SetAction(Run);
 
@@ -87,6 +90,13 @@ int Run(ParseResult given)
         if (problems.Count > 0)
         {
             return Refuse(problems);
+        }
+
+        if (given.GetValue(failed) is { } symptom)
+        {
+            ProcessRecord done = given.GetValue(record) is { } recordFile ? ProcessRecordJson.Read(File.ReadAllBytes(recordFile)) : ProcessRecord.Nothing;
+            Console.Out.Write(DiagnosisText.Render(formula, formula.Diagnose(Enum.GetValues<Symptom>().Single(s => Text.Kebab(s.ToString()) == symptom), done)));
+            return Good;
         }
 
         if (given.GetValue(mend) is { } choice)

@@ -39,6 +39,9 @@ internal static class Text
     public static string SourceMarks(IReadOnlyList<int> sources)
         => sources.Count == 0 ? "" : " [" + string.Join(", ", sources.Select(s => s.ToString(CultureInfo.InvariantCulture))) + "]";
 
+    public static string Kebab(string name)
+        => string.Concat(name.Select((c, i) => i > 0 && char.IsUpper(c) ? "-" + char.ToLowerInvariant(c) : char.ToLowerInvariant(c).ToString()));
+
     /// <summary>Breaks a text at spaces so that no line is longer than the width, further lines indented.</summary>
     public static IEnumerable<string> Wrap(string text, int width, string indent, string hanging)
     {

@@ -93,6 +93,20 @@ public static class FormulaDiagnosis
                 };
             }
 
+            if (record.Ph is { } ph && agent.Ingredient.Profile!.Limits
+                .Where(l => l is { Quantity: LimitedQuantity.Ph, Harm: >= Harm.Weakens } && l.Stage is LimitStage.Finished or LimitStage.Hydrating && !l.Range.Value.Contains(ph))
+                .OrderByDescending(l => l.Harm).FirstOrDefault() is { } limit && SymptomsOfRules.Weight("ph-of-the-gel", symptom) is var strength and > 0)
+            {
+                yield return new LikelyCause("ph-measured", CauseStanding.Shown, $"The measured pH of {Numbers.Significant(ph, 3)} is outside what {agent.Ingredient.Name} stands. {limit.Consequence}")
+                {
+                    Lines = ValueList<string>.Own([agent.Label]),
+                    Evidence = ValueList<Evidence>.Own([new Evidence("measured pH", ph, "pH", limit.Range.Value)]),
+                    NextTime = "Bring the pH into that range, and measure it before the batch.",
+                    Citations = ValueList<Citation>.Own([limit.Range.Citation]),
+                    Weight = strength * (limit.Harm == Harm.Fails ? 2 : 1),
+                };
+            }
+
             if (record.LeftToSetSeconds is { } left && agent.Ingredient.Profile!.Setting.TimeToStable is { Value.Seconds.Min: { } needed } stable
                 && left < needed && symptom is Symptom.DidNotSet or Symptom.TooSoft or Symptom.Broke)
             {

@@ -46,7 +46,10 @@ public sealed class SoundFormulaTests
         new("sauce with xanthan", () => One(Pantry.TomatoJuice, Hydrocolloids.XanthanGum, 0.25)),
         new("xanthan and locust bean gum gel", () => Two(Pantry.Water, Hydrocolloids.XanthanGum, 0.3, Hydrocolloids.LocustBeanGum, 0.3)),
         new("custard with maize starch", () => One(Pantry.WholeMilk, Hydrocolloids.StarchMaize, 4.5)),
-        new("clear glaze with tapioca starch", () => One(Pantry.AppleJuice, Hydrocolloids.StarchTapioca, 4)),
+        new("clear glaze with tapioca starch", () => One(Pantry.AppleJuice, Hydrocolloids.StarchTapioca, 4))
+        {
+            Justified = new() { ["ph-while-heated"] = "apple juice is at pH 3.5, and tapioca starch thins when it is cooked under pH 4.5" },
+        },
         new("curdlan block, heated through", () => One(Pantry.DashiKombu, Hydrocolloids.Curdlan, 3, Texture.Firm)),
         new("guar in a dressing", () => One(Pantry.Water, Hydrocolloids.GuarGum, 0.4)),
         new("gelatin jelly of white wine", () => One(Pantry.WhiteWine, Hydrocolloids.GelatinTypeA, 1.8, Texture.Firm)),

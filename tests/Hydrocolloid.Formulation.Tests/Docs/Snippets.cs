@@ -26,6 +26,7 @@ internal static class Snippets
         ["own-ingredients"] = OwnIngredients,
         ["another-bloom"] = AnotherBloom,
         ["own-trial"] = OwnTrial,
+        ["diagnosis"] = WhyItFailed,
         ["moulds"] = MouldsFilled,
         ["cool-formula"] = CoolAFormula,
         ["boiling"] = BoilingHigh,
@@ -315,6 +316,27 @@ internal static class Snippets
         Console.WriteLine(trial.StrengthAt(2));
         #endregion
         trial.Issues.Should().BeEmpty();
+    }
+
+    private static void WhyItFailed()
+    {
+        #region diagnosis
+        Formula sheet = Formula.Named("Beetroot sheet")
+            .Base(b => b.Share(Pantry.BeetrootJuice, 100))
+            .Then("gel", p => p.Add(Hydrocolloids.Agar, Dose.Percent(0.5).OfPreceding))
+            .Build();
+        ProcessRecord friday = ProcessRecordJson.Read("""
+            { "format": "hydrocolloid-record", "version": 1,
+              "weighed": [ { "line": "beetroot-juice", "value": 1, "unit": "kg" }, { "line": "agar", "value": 5, "unit": "g" } ],
+              "hydratedAt": { "value": 86, "unit": "Cel" } }
+            """);
+
+        Diagnosis diagnosis = sheet.Diagnose(Symptom.TooSoft, friday);
+        Console.WriteLine(diagnosis.Causes[0]);
+        Console.WriteLine(diagnosis.Causes[0].Evidence[0]);
+        Console.WriteLine(diagnosis.Rescue[0].Value);
+        Console.WriteLine(sheet.Diagnose(Symptom.TooSoft).AskFirst[0]);
+        #endregion
     }
 
     private static void MouldsFilled()

@@ -6,7 +6,7 @@ namespace Hydrocolloid.Formulation.Compatibility.Rules;
 /// <summary>Rules about tannins, enzymes, proteins, fat and starch.</summary>
 internal static class SensitivityRules
 {
-    public static IDescribedRule[] All => [new ProteaseRule(), new TanninRule(), new MilkDoseRule(), new MilkAcidRule(), new FluidGelRule()];
+    public static IDescribedRule[] All => [new ProteaseRule(), new TanninRule(), new MilkDoseRule(), new MilkAcidRule(), new FluidGelRule(), new FatRule()];
 
     /// <summary>What the catalogue says of a sensitivity, for the cards of the rules; also where there is none.</summary>
     public static ValueList<Cited<string>> Of(SensitiveTo to) => ValueList<Cited<string>>.From(
@@ -214,4 +214,14 @@ internal sealed class FluidGelRule : IDescribedRule
                 swap is null ? default : ValueList<Remedy>.Own([swap]));
         }
     }
+}
+
+/// <summary>More fat than a hydrocolloid gels firmly with.</summary>
+internal sealed class FatRule() : LimitRule("fat-of-the-gel", "sensitivity", LimitedQuantity.Fat, LimitStage.Finished)
+{
+    protected override string Trigger => "The mix holds more fat than a hydrocolloid is known to bear without change: as serious as the catalogue says.";
+
+    protected override string QuantityName => "the fat of the mix";
+
+    protected override Reckoned? Measure(ReviewContext context, AgentInMix agent) => context.Mix.Fat;
 }

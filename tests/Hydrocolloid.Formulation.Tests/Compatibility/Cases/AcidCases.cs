@@ -5,6 +5,7 @@ internal static class AcidCases
 {
     public static IEnumerable<RuleCase> All =>
     [
+        new("potato starch cooked in sour juice", "ph-while-heated", Severity.Caution, () => DoseCases.In(Pantry.AppleJuice, Hydrocolloids.StarchPotato, 4), () => DoseCases.In(Pantry.Water, Hydrocolloids.StarchPotato, 4)),
         new("agar simmered in sour juice for ten minutes", "ph-while-heated", Severity.Caution, () => Simmered(10), () => Simmered(4), () => Simmered(10, Ingredient.Own("house-juice", "House juice"))),
         new("agar simmered with citric acid in water", "ph-while-heated", Severity.Caution, () => Simmered(10, Pantry.Water), () => Simmered(4, Pantry.Water)),
         new("kappa carrageenan with acid in the pot", "ph-while-heated", Severity.Caution,

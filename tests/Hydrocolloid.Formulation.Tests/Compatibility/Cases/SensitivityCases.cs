@@ -7,6 +7,7 @@ internal static class SensitivityCases
 
     public static IEnumerable<RuleCase> All =>
     [
+        new("oil in konjac", "fat-of-the-gel", Severity.Information, () => WithOil(8), () => WithOil(4)),
         new("R06, raw pineapple juice with gelatin; canned it sets", "protease-with-protein-gel", Severity.Conflict, () => In(Pantry.PineappleJuiceRaw, Hydrocolloids.GelatinTypeB, 1.5), () => In(Pantry.PineappleJuiceCanned, Hydrocolloids.GelatinTypeB, 1.5)),
         new("PC-005, raw kiwi in a gelatin mould; heated it sets", "protease-with-protein-gel", Severity.Conflict, () => WithPieces(Pantry.KiwiRaw), () => WithPieces(Pantry.KiwiRaw.As("kiwi-stewed", "Kiwi, stewed").WithoutActiveProtease())),
         new("mango, disputed", "protease-with-protein-gel", Severity.Caution, () => In(Pantry.MangoJuice, Hydrocolloids.GelatinFish, 2.5), () => In(Pantry.MangoJuice, Hydrocolloids.Agar, 0.5)),
@@ -33,4 +34,7 @@ internal static class SensitivityCases
     private static Formula Acidified() => Formula.Named("test").Base(b => b.Share(Pantry.WholeMilk, 100))
         .Then("season", p => p.Add(Pantry.CitricAcid, Dose.Percent(0.5).OfBase))
         .Then("gel", p => p.Add(Hydrocolloids.CarrageenanKappa, Dose.Percent(0.2).OfBase)).Build();
+
+    private static Formula WithOil(double percent) => Formula.Named("test").Base(b => b.Share(Pantry.Water, 100 - percent).Share(Pantry.OliveOil, percent))
+        .Then("gel", p => p.Add(Hydrocolloids.KonjacGlucomannan, Dose.Percent(3).OfBase)).Build();
 }
