@@ -169,7 +169,11 @@ public sealed class DiagnosisTests
         record.Should().Be(new ProcessRecord
         {
             Weighed = ValueList<WeighedLine>.From([new("water", Mass.FromGrams(1000)), new("agar", Mass.FromGrams(5))]),
-            HydratedAt = record.HydratedAt, HydratedFor = Duration.FromMinutes(4), Ph = 3.4, CastMass = Mass.FromGrams(950), Covered = false,
+            HydratedAt = record.HydratedAt,
+            HydratedFor = Duration.FromMinutes(4),
+            Ph = 3.4,
+            CastMass = Mass.FromGrams(950),
+            Covered = false,
         });
     }
 

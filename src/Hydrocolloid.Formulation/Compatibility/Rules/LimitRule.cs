@@ -75,7 +75,9 @@ internal abstract class LimitRule(string id, string family, LimitedQuantity quan
             measured ??= Measure(context, agent);
             NumberRange range = limit.Range.Value;
             // What is not counted can only add to an amount, so it cannot save one that is too high, but may fill one that is too low.
-            bool unsure = measured is { Without.IsEmpty: false } && measured.Value < range.Min;
+            bool unsure = measured is not null && measured.Value < range.Min
+                // A hydrocolloid of which no composition is stated brings next to nothing of what is limited.
+                && measured.Without.Any(l => context.Formula.FindLine(l)?.Ingredient.Profile is null);
             if (measured is null || unsure)
             {
                 context.Needs(Id, Need(agent), agent.Line.Label);
