@@ -40,7 +40,7 @@ public class MoneyTests
     [InlineData("XTS")] // testing
     public void Code_that_is_no_currency_of_a_price_is_refused(string code)
     {
-        FluentActions.Invoking(() => Currency.Of(code)).Should().Throw<ArgumentException>().WithParameterName("code");
+        FluentActions.Invoking(() => Currency.Of(code)).Should().Throw<ArgumentException>().WithParameterName(nameof(code));
         FluentActions.Invoking(() => new Money(1, code)).Should().Throw<ArgumentException>();
     }
 
