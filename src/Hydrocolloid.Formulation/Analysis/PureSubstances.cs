@@ -9,6 +9,7 @@ internal static class PureSubstances
     {
         ["citric-acid"] = Reagents.CitricAcid,
         ["salt"] = Reagents.SodiumChloride,
+        ["potassium-chloride"] = Reagents.PotassiumChloride,
         ["sodium-citrate"] = Reagents.TrisodiumCitrateDihydrate,
         ["tetrasodium-pyrophosphate"] = Reagents.TetrasodiumPyrophosphate,
         ["calcium-chloride"] = Reagents.CalciumChlorideDihydrate,

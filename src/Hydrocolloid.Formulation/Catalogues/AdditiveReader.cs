@@ -13,6 +13,7 @@ internal sealed class AdditiveReader(FigureReader figures)
         ValueList<Cited<string>> cas = default;
         Cited<ValueList<string>>? classes = null;
         Cited<string>? jecfa = null, efsa = null, eu = null, us = null;
+        ValueList<UsCeiling> ceilings = default;
         foreach (JsonProperty member in json.EnumerateObject())
         {
             string word = WordMemo.Name(member);
@@ -31,6 +32,7 @@ internal sealed class AdditiveReader(FigureReader figures)
                 case "efsa": efsa = figures.Fact(member.Value, at); break;
                 case "eu": eu = figures.Fact(member.Value, at); break;
                 case "us": us = figures.Fact(member.Value, at); break;
+                case "usCeilings": ceilings = FigureReader.List(member.Value, at, ReadCeiling); break;
                 default: throw FigureReader.Unknown(pointer, member);
             }
         }
@@ -38,7 +40,7 @@ internal sealed class AdditiveReader(FigureReader figures)
         return new Additive(
             id ?? throw FigureReader.Broken(pointer, "needs an id"), name ?? throw FigureReader.Broken(pointer, "needs a name"),
             new AdditiveNumbers(e, ins, numbers ?? throw FigureReader.Broken(pointer, "needs numbers")), entries, cas,
-            classes ?? throw FigureReader.Broken(pointer, "needs classes"), jecfa, efsa, eu ?? throw FigureReader.Broken(pointer, "needs eu"), us);
+            classes ?? throw FigureReader.Broken(pointer, "needs classes"), jecfa, efsa, eu ?? throw FigureReader.Broken(pointer, "needs eu"), us, ceilings);
     }
 
     private static ValueList<string> Strings(JsonElement json, string pointer) => FigureReader.List(json, pointer, (s, _) => s.GetString()!);
@@ -56,6 +58,27 @@ internal sealed class AdditiveReader(FigureReader figures)
         }
 
         return figures.CitationOf(parts, pointer);
+    }
+
+    private UsCeiling ReadCeiling(JsonElement json, string pointer)
+    {
+        string? category = null;
+        var parts = new FigureReader.Parts();
+        foreach (JsonProperty member in json.EnumerateObject())
+        {
+            string word = WordMemo.Name(member);
+            if (word == "category")
+            {
+                category = member.Value.GetString();
+            }
+            else if (!parts.Take(word, member.Value))
+            {
+                throw FigureReader.Unknown(pointer, member);
+            }
+        }
+
+        double percent = parts.Value ?? throw FigureReader.Broken(pointer, "needs a value");
+        return new UsCeiling(category ?? throw FigureReader.Broken(pointer, "needs a category"), figures.Cite(percent, parts, pointer));
     }
 
     private Cited<ValueList<string>> ReadClasses(JsonElement json, string pointer)

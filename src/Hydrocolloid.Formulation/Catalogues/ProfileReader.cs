@@ -293,7 +293,7 @@ internal sealed class ProfileReader(FigureReader figures)
     {
         var parts = new FigureReader.Parts();
         string? quantity = null, when = null, harm = null, consequence = null;
-        double? stood = null;
+        double? stood = null, from = null;
         foreach (JsonProperty member in json.EnumerateObject())
         {
             string word = WordMemo.Name(member);
@@ -304,6 +304,7 @@ internal sealed class ProfileReader(FigureReader figures)
                 case "harm": harm = member.Value.GetString(); break;
                 case "consequence": consequence = member.Value.GetString(); break;
                 case "stoodMinutes": stood = member.Value.GetDouble(); break;
+                case "fromCelsius": from = member.Value.GetDouble(); break;
                 default:
                     if (!parts.Take(word, member.Value))
                     {
@@ -316,8 +317,8 @@ internal sealed class ProfileReader(FigureReader figures)
 
         return new AgentLimit(
             Words.TryLimitedQuantity(quantity, out LimitedQuantity of) ? of : throw FigureReader.Broken(pointer, $"'{quantity}' is not a quantity that is limited"),
-            Words.TryLimitStage(when, out LimitStage stage) ? stage : throw FigureReader.Broken(pointer, $"'{when}' is not hydrating, heated or finished"),
-            figures.Range(parts, pointer), HarmOf(harm, pointer), consequence ?? throw FigureReader.Broken(pointer, "needs a consequence"), stood);
+            Words.TryLimitStage(when, out LimitStage stage) ? stage : throw FigureReader.Broken(pointer, $"'{when}' is not hydrating, heated, finished or soaking"),
+            figures.Range(parts, pointer), HarmOf(harm, pointer), consequence ?? throw FigureReader.Broken(pointer, "needs a consequence"), stood, from);
     }
 
     private AgentSensitivity ReadSensitivity(JsonElement json, string pointer)

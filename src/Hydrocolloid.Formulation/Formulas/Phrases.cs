@@ -4,9 +4,11 @@ namespace Hydrocolloid.Formulation;
 internal static class Phrases
 {
     /// <summary>The ingredient's name as it stands inside a sentence: no capital, unless it is an abbreviation.</summary>
-    public static string InSentence(FormulaLine line)
+    public static string InSentence(FormulaLine line) => InSentence(line.Ingredient.Name);
+
+    /// <summary>A name as it stands inside a sentence.</summary>
+    public static string InSentence(string name)
     {
-        string name = line.Ingredient.Name;
         return name.Length > 1 && char.IsLower(name[1]) ? char.ToLowerInvariant(name[0]) + name.Substring(1) : name;
     }
 

@@ -7,5 +7,7 @@ namespace Hydrocolloid.Formulation;
 /// <param name="Harm">What happens outside.</param>
 /// <param name="Consequence">The same in words: a sentence.</param>
 /// <param name="StoodMinutes">How long it stands to be outside while hot, in min; null if not at all.</param>
+/// <param name="FromCelsius">The heat from which it counts while hot, in °C; null for any.</param>
 public sealed record AgentLimit(
-    LimitedQuantity Quantity, LimitStage Stage, Cited<NumberRange> Range, Harm Harm, string Consequence, double? StoodMinutes = null);
+    LimitedQuantity Quantity, LimitStage Stage, Cited<NumberRange> Range, Harm Harm, string Consequence, double? StoodMinutes = null,
+    double? FromCelsius = null);

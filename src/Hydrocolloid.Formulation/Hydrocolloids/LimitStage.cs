@@ -11,4 +11,7 @@ public enum LimitStage
 
     /// <summary>In the mix that gels.</summary>
     Finished,
+
+    /// <summary>In the liquid in which leaves or powder swell before they are heated.</summary>
+    Soaking,
 }

@@ -35,4 +35,10 @@ public enum LimitedQuantity
 
     /// <summary>Time, min.</summary>
     Minutes,
+
+    /// <summary>Alcohol, % by volume of the mix.</summary>
+    AlcoholByVolume,
+
+    /// <summary>Calcium of any kind, mmol per g of the hydrocolloid.</summary>
+    CalciumPerGram,
 }

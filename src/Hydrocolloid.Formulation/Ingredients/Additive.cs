@@ -14,6 +14,7 @@ namespace Hydrocolloid.Formulation;
 /// <param name="Efsa">What EFSA concluded; null if not known.</param>
 /// <param name="EuRule">The rule of the EU.</param>
 /// <param name="UsRule">The rule of the USA; null if not known.</param>
+/// <param name="UsCeilings">The most that the USA allow, by category of food; empty if there is no ceiling in numbers.</param>
 public sealed record Additive(
     string Id,
     string Name,
@@ -24,4 +25,5 @@ public sealed record Additive(
     Cited<string>? Jecfa,
     Cited<string>? Efsa,
     Cited<string> EuRule,
-    Cited<string>? UsRule);
+    Cited<string>? UsRule,
+    ValueList<UsCeiling> UsCeilings = default);

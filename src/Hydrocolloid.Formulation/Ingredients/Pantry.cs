@@ -332,6 +332,9 @@ public static class Pantry
     /// <summary>Citric acid, anhydrous (<c>citric-acid</c>).</summary>
     public static Ingredient CitricAcid => BuiltInCatalogue.Get("citric-acid");
 
+    /// <summary>Potassium chloride (<c>potassium-chloride</c>).</summary>
+    public static Ingredient PotassiumChloride => BuiltInCatalogue.Get("potassium-chloride");
+
     /// <summary>Salt (<c>salt</c>).</summary>
     public static Ingredient Salt => BuiltInCatalogue.Get("salt");
 

@@ -36,9 +36,9 @@ internal static class Words
 
     private static readonly string[] Shapes = ["spooned", "slice", "cube", "sphere", "mini-cup"];
 
-    private static readonly string[] LimitedQuantities = ["ph", "ethanol", "soluble-solids", "calcium", "potassium", "sodium", "cations", "fat", "concentration", "temperature", "minutes"];
+    private static readonly string[] LimitedQuantities = ["ph", "ethanol", "soluble-solids", "calcium", "potassium", "sodium", "cations", "fat", "concentration", "temperature", "minutes", "alcohol-by-volume", "calcium-per-gram"];
 
-    private static readonly string[] LimitStages = ["hydrating", "heated", "finished"];
+    private static readonly string[] LimitStages = ["hydrating", "heated", "finished", "soaking"];
 
     private static readonly string[] Sensitivities = ["protease", "tannin", "casein", "fat", "freezing", "drying", "soaking", "weeping", "cloudiness", "shear", "warmth"];
 
@@ -55,6 +55,18 @@ internal static class Words
     private static readonly string[] MouldForms = ["sphere", "hemisphere", "cylinder", "frustum", "block", "tapered-block", "half-cylinder"];
 
     public static string Of(MouldForm value) => MouldForms[(int)value];
+
+    private static readonly string[] Symptoms =
+    [
+        "did-not-set", "too-soft", "too-firm", "weeping", "cloudy", "lumps", "grainy", "bubbles", "set-too-early", "melted-at-service", "tough-skin",
+        "pieces-moved", "broke", "off-taste-or-colour", "spheres-solid", "spheres-burst",
+    ];
+
+    private static readonly string[] Standings = ["shown", "open", "unlikely"];
+
+    public static string Of(Symptom value) => Symptoms[(int)value];
+
+    public static string Of(CauseStanding value) => Standings[(int)value];
 
     public static string Of(Audience value) => Audiences[(int)value];
 
@@ -184,6 +196,15 @@ internal static class Words
     }
 
     public static string MouldFormList => string.Join(", ", MouldForms);
+
+    public static bool TrySymptom(string? word, out Symptom value)
+    {
+        bool found = Find(Symptoms, word, out int index);
+        value = (Symptom)index;
+        return found;
+    }
+
+    public static string SymptomList => string.Join(", ", Symptoms);
 
     public static string TextureList => string.Join(", ", Textures);
 

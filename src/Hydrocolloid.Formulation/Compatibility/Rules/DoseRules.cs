@@ -1,3 +1,4 @@
+using Hydrocolloid.Formulation.Catalogues;
 using Hydrocolloid.Formulation.Internal;
 
 namespace Hydrocolloid.Formulation.Compatibility.Rules;
@@ -5,7 +6,11 @@ namespace Hydrocolloid.Formulation.Compatibility.Rules;
 /// <summary>Rules about doses, and about lines of which nothing is known.</summary>
 internal static class DoseRules
 {
-    public static IDescribedRule[] All => [new UnknownIngredientRule(), new DecimalSlipRule(), new GellingMinimumRule(), new DoseWindowRule()];
+    public static IDescribedRule[] All =>
+    [
+        new UnknownIngredientRule(), new DecimalSlipRule(), new GellingMinimumRule(), new DoseWindowRule(),
+        new TooThickToHydrateRule(), new ConcentratedByEvaporationRule(), new DoseOnWaterRule(), new LowMarginRule(),
+    ];
 }
 
 /// <summary>An ingredient that no catalogue knows: it is weighed, but nothing can be said of it.</summary>
@@ -173,6 +178,161 @@ internal sealed class DoseWindowRule : IDescribedRule
             ValueList<Citation>.Own([window.Percent.Citation]),
             ValueList<Remedy>.Own([DoseRemedy.To(agent, target, window)]));
     }
+}
+
+/// <summary>More of a hydrocolloid in what it dissolves in than one step dissolves.</summary>
+internal sealed class TooThickToHydrateRule() : LimitRule("too-thick-to-hydrate", "dose", LimitedQuantity.Concentration, LimitStage.Hydrating)
+{
+    protected override string Trigger => "A hydrocolloid is more concentrated in what it dissolves in than one step dissolves.";
+
+    protected override string RemedyInWords => "All of the base to dissolve it in.";
+
+    protected override string QuantityName => "its share of the liquid it dissolves in";
+
+    protected override Reckoned? Measure(ReviewContext context, AgentInMix agent)
+        => new(context.Formula.Proportions.MassOf(agent.Line) / agent.Medium.MassPerBase * 100, "% by weight", ReckonedHow.Computed, "masses");
+
+    /// <summary>A slip of the decimal sign is reported as such.</summary>
+    protected override bool Concerns(ReviewContext context, AgentInMix agent, AgentLimit limit) => agent.Slip() is null;
+
+    protected override ValueList<Remedy> Remedies(ReviewContext context, AgentInMix agent, AgentLimit limit, Reckoned value)
+    {
+        var change = new ProcessChange(context.Formula.Process with { Carriers = default });
+        var changed = new ReviewContext(change.ApplyTo(context.Formula));
+        return !context.Formula.Process.Carriers.IsEmpty && AddedAmount.Same(changed, agent) is { } same && Measure(changed, same) is { } share && limit.Range.Value.Contains(share.Value)
+            ? ValueList<Remedy>.Own([new Remedy(
+                "whole-base", $"Dissolve the {Phrases.InSentence(agent.Name)} in the whole base.", $"It is then {Numbers.Significant(share.Value, 3)} % of the liquid.", change, ValueList<Citation>.Own([limit.Range.Citation]))])
+            : default;
+    }
+}
+
+/// <summary>Water that boils off and is not put back, so that the dose as it sets leaves its window.</summary>
+internal sealed class ConcentratedByEvaporationRule : IDescribedRule
+{
+    public string Id => "concentrated-by-evaporation";
+
+    public RuleCard Card => new(
+        "dose", "Water boils off and is not put back, and a dose that is in its window as written lies over it as it sets: a caution.",
+        "The water put back; a lower dose.", DoseFigures.Windows);
+
+    public IEnumerable<Finding> Check(ReviewContext context)
+    {
+        Formula formula = context.Formula;
+        Losses losses = formula.Process.Losses;
+        if (losses.ToppedUp || losses.Evaporation.IsNone)
+        {
+            yield break;
+        }
+
+        foreach (AgentInMix agent in context.Agents.Where(a => !a.Profile.DoseWindows.IsEmpty))
+        {
+            if (losses.Evaporation.Grams > 0)
+            {
+                context.Needs(Id, "the evaporation as a percentage: in grams it depends on the size of the batch", agent.Line.Label);
+                continue;
+            }
+
+            double asSet = agent.Percent * formula.Proportions.ContinuousMix / (formula.Proportions.ContinuousMix - losses.EvaporatedGrams(formula.Proportions.Total));
+            DoseWindow[] windows = agent.ChosenWindow is { } chosen ? [chosen] : [.. agent.Profile.DoseWindows];
+            DoseWindow top = windows.OrderByDescending(w => w.Percent.Value.Max).First();
+            if (!windows.Any(w => AgentInMix.IsWithin(w.Percent.Value, agent.Percent)) || !(asSet > 0) || AgentInMix.IsWithin(new NumberRange(null, top.Percent.Value.Max), asSet))
+            {
+                continue;
+            }
+
+            ValueList<Citation> citations = ValueList<Citation>.Own([top.Percent.Citation]);
+            yield return new Finding(
+                Id, Severity.Caution,
+                $"{agent.Stated()}; {losses.Evaporation} boils off and is not put back, so it sets at {Numbers.Significant(asSet, 3)} %, over the window for {Words.Of(top.Texture)} ({top.Percent.Value} %). Expect it firmer or thicker than meant.",
+                ValueList<string>.Own([agent.Line.Label]),
+                ValueList<Evidence>.Own([new Evidence($"{agent.Name} in the continuous mix as it sets", asSet, "% by weight of it", top.Percent.Value)]),
+                citations,
+                ValueList<Remedy>.Own(
+                [
+                    new Remedy("top-up", "Weigh the pan and put the lost water back before casting.", "The dose is then as written.",
+                        new ProcessChange(formula.Process with { Losses = losses with { ToppedUp = true } }), citations),
+                    DoseRemedy.To(agent, agent.Percent * top.Percent.Value.Max!.Value / asSet, "As it sets, it is then at the top of its window.", top.Percent.Citation),
+                ]));
+        }
+    }
+}
+
+/// <summary>Xanthan in a mix with little water: it thickens the water, so that is what its dose is of.</summary>
+internal sealed class DoseOnWaterRule : IDescribedRule
+{
+    private const double LittleWaterPercent = 50; // water and sugars; a judgement: an oily dressing or a cheese sauce, not a syrup
+
+    public string Id => "dose-counts-on-water";
+
+    public RuleCard Card => new(
+        "dose", "Xanthan in a mix of which water and sugars are less than half is in its window of the mix, but over it of the water, which is what it thickens: a caution.",
+        "The dose that is in the window of the water.", DoseFigures.Windows);
+
+    public IEnumerable<Finding> Check(ReviewContext context)
+    {
+        foreach (AgentInMix agent in context.Agents.Where(a => a.Is("xanthan-gum") && a.Slip() is null))
+        {
+            if (!context.Mix.Water.Without.IsEmpty)
+            {
+                context.Needs(Id, $"the water of {context.Mix.Water.Without}", agent.Line.Label);
+                continue;
+            }
+
+            double ofWater = agent.Percent / context.Mix.Water.Value * 100;
+            DoseWindow window = agent.ChosenWindow ?? agent.Profile.DoseWindows.OrderByDescending(w => w.Percent.Value.Max).First();
+            if (context.Mix.Water.Value + context.Mix.Sugars.Value >= LittleWaterPercent || !AgentInMix.IsWithin(window.Percent.Value, agent.Percent) || AgentInMix.IsWithin(new NumberRange(null, window.Percent.Value.Max), ofWater))
+            {
+                continue;
+            }
+
+            double target = window.Percent.Value.Max!.Value * context.Mix.Water.Value / 100;
+            yield return new Finding(
+                Id, Severity.Caution,
+                $"{agent.Stated()}, but only {Numbers.Significant(context.Mix.Water.Value, 3)} % of that is water: it is {Numbers.Significant(ofWater, 3)} % of the water it thickens, and the window is {window.Percent.Value} %. Expect it much thicker than meant; try a small batch.",
+                ValueList<string>.Own([agent.Line.Label]),
+                ValueList<Evidence>.Own([new Evidence($"{agent.Name} in the water of the continuous mix", ofWater, "% by weight of that water", window.Percent.Value)]),
+                ValueList<Citation>.Own([window.Percent.Citation]),
+                ValueList<Remedy>.Own([DoseRemedy.To(agent, target, $"It is then {Numbers.Significant(window.Percent.Value.Max.Value, 4)} % of the water.", window.Percent.Citation)]));
+        }
+    }
+}
+
+/// <summary>Gelatin that is soaked, with so little over its minimum that what the soaking water takes may cost the gel.</summary>
+internal sealed class LowMarginRule : IDescribedRule
+{
+    private const double LowPercent = 30; // a practitioner's case: within 30 % of the lower limit
+
+    private static readonly Citation s_citation = BuiltInCatalogue.Cite("common-practice");
+
+    public string Id => "low-dose-margin";
+
+    public RuleCard Card => new(
+        "dose", "Gelatin is soaked in water of a stated temperature, and losing 30 % of it or less would take it under the lowest dose that gels: information.",
+        null, ValueList<Cited<string>>.Own([new Cited<string>("A margin of 30 %", s_citation)]));
+
+    public IEnumerable<Finding> Check(ReviewContext context)
+    {
+        foreach (AgentInMix agent in context.Agents.Where(IsGelatin))
+        {
+            if (context.Formula.Process.SoakAtCelsius is null || agent.Profile.MinimumGellingPercent is not { Value.Min: { } minimum } limit)
+            {
+                continue;
+            }
+
+            double margin = (1 - minimum / agent.Percent) * 100;
+            if (margin > 0 && margin <= LowPercent)
+            {
+                yield return new Finding(
+                    Id, Severity.Information,
+                    $"{agent.Stated()}; the lowest dose that gels is {Numbers.Significant(minimum, 3)} %. If the soaking water takes {Numbers.Significant(margin, 2)} % of it, it will not set: soak it cold and briefly, or use the powder's own water.",
+                    ValueList<string>.Own([agent.Line.Label]),
+                    ValueList<Evidence>.Own([new Evidence($"{agent.Name} that may be lost", margin, "% of it", new NumberRange(LowPercent, null))]),
+                    ValueList<Citation>.Own([limit.Citation, s_citation]));
+            }
+        }
+    }
+
+    private static bool IsGelatin(AgentInMix agent) => agent.Is("gelatin-type-a") || agent.Is("gelatin-type-b") || agent.Is("gelatin-fish");
 }
 
 /// <summary>The doses that the catalogue states, in words, for the cards of the dose rules.</summary>

@@ -11,7 +11,33 @@ internal static class DoseCases
         new("agar under 0.15 %", "dose-under-gelling-minimum", Severity.Conflict, () => In(Pantry.Water, Hydrocolloids.Agar, 0.12), () => In(Pantry.Water, Hydrocolloids.Agar, 0.152)),
         new("agar under the firm window", "dose-outside-window", Severity.Caution, () => In(Pantry.Water, Hydrocolloids.Agar, 0.3, Texture.Firm), () => In(Pantry.Water, Hydrocolloids.Agar, 0.402, Texture.Firm)),
         new("agar over the firm window", "dose-outside-window", Severity.Caution, () => In(Pantry.Water, Hydrocolloids.Agar, 1, Texture.Firm), () => In(Pantry.Water, Hydrocolloids.Agar, 0.7, Texture.Firm)),
+
+        // 5 % in one step, a handbook, recalled
+        new("agar in a fifth of the liquid", "too-thick-to-hydrate", Severity.Caution, () => Carried(25), () => Carried(35)),
+        new("a third of the water boiled off", "concentrated-by-evaporation", Severity.Caution, () => Boiled(Loss.Percent(33)), () => Boiled(Loss.Percent(10)), () => Boiled(Loss.Of(UnitsNet.Mass.FromGrams(50)))),
+        new("xanthan in an oily dressing (practitioner's case)", "dose-counts-on-water", Severity.Caution, () => Dressing(0.5), () => Dressing(0.175), () => In(Ingredient.Own("house-dressing", "House dressing"), Hydrocolloids.XanthanGum, 0.5)),
+        new("soaked leaves with a fifth to spare (practitioner's case)", "low-dose-margin", Severity.Information, () => Soaked(0.77), () => Soaked(0.9)),
     ];
+
+    private static Formula Carried(double percent) => Formula.Named("test")
+        .Base(b => b.Share(Pantry.Water, percent).Share(Pantry.PearJuice, 100 - percent))
+        .Then("gel", p => p.Add(Hydrocolloids.Agar, Dose.Percent(1.5).OfBase))
+        .Process(new ProcessPlan { Carriers = ValueList<string>.From(["water"]) }).Build();
+
+    private static Formula Boiled(Loss evaporation) => Formula.Named("test")
+        .Base(b => b.Share(Pantry.Water, 100))
+        .Then("gel", p => p.Add(Hydrocolloids.Agar, Dose.Percent(0.6).OfBase))
+        .Serve(new ServicePlan { Texture = Texture.Firm })
+        .Process(new ProcessPlan { Losses = new Losses { Evaporation = evaporation } }).Build();
+
+    private static Formula Dressing(double percent) => Formula.Named("test")
+        .Base(b => b.Share(Pantry.OliveOil, 65).Share(Pantry.Water, 35))
+        .Then("thicken", p => p.Add(Hydrocolloids.XanthanGum, Dose.Percent(percent).OfBase)).Build();
+
+    private static Formula Soaked(double percent) => Formula.Named("test")
+        .Base(b => b.Share(Pantry.WholeMilk, 100))
+        .Then("gel", p => p.Add(Hydrocolloids.GelatinTypeA, Dose.Percent(percent).OfBase))
+        .Process(new ProcessPlan { SoakAt = UnitsNet.Temperature.FromDegreesCelsius(28) }).Build();
 
     /// <summary>One hydrocolloid in one liquid.</summary>
     /// <param name="liquid">The liquid.</param>
