@@ -8,6 +8,8 @@ internal static class WeighingPlanner
     /// <summary>What is made more of a stock or premix than the batches take, for what stays in its vessel: common practice, no source.</summary>
     private const double Surplus = 0.05;
 
+    private const int MostStepsForTotal = 1000;
+
     // The parts of the tolerance that the substance and the aliquot may each use up; the rest is for the carrier. The largest part gives the smallest stock.
     private static readonly double[] s_partsOfTolerance = [0.45, 0.4, 1.0 / 3, 0.25];
 
@@ -72,7 +74,8 @@ internal static class WeighingPlanner
             rest += (readings[i] ?? preparations[i]?.Aliquot) is { } reading ? batch.Lines[i].Grams - reading.Grams : 0;
         }
 
-        while (coarsest > 0 && Math.Abs(rest) > coarsest / 2 * (1 + 1e-9))
+        // Each reading leaves half a step; more steps than this are needed only where an aliquot's balance is far coarser than all others.
+        for (int steps = 0; steps < MostStepsForTotal && coarsest > 0 && Math.Abs(rest) > coarsest / 2 * (1 + 1e-9); steps++)
         {
             double step = Math.Sign(rest) * coarsest;
             int best = -1;
@@ -99,16 +102,13 @@ internal static class WeighingPlanner
     {
         foreach (WeighingCarrier offer in WeighingCarrier.For(batch.Formula, small.Line, reasons))
         {
-            if (direct[offer.Line.Index])
+            if (direct[offer.Line.Index] && Size(setup, small, offer, left[offer.Line.Index]) is { } preparation)
             {
-                if (Size(setup, small, offer, left[offer.Line.Index]) is { } preparation)
-                {
-                    left[offer.Line.Index] -= preparation.CarrierInAliquotGrams;
-                    return preparation;
-                }
-
-                reasons.Add($"a {(offer.Way == WeighingWay.Stock ? "stock in" : "premix with")} {offer.Line.Ingredient} of at most {Numbers.Significant(100 * offer.MostShare, 4)} % would need more of it than the formula has to spare, or is beyond the balances");
+                left[offer.Line.Index] -= preparation.CarrierInAliquotGrams;
+                return preparation;
             }
+
+            reasons.Add($"a {(offer.Way == WeighingWay.Stock ? "stock in" : "premix with")} {offer.Line.Ingredient} of at most {Numbers.Significant(100 * offer.MostShare, 4)} % would need more of it than the formula has to spare, or is beyond the balances");
         }
 
         return null;

@@ -47,10 +47,20 @@ public sealed record WeighingSetup
 
     internal double Tolerance => TolerancePercent / 100;
 
+    /// <summary>The balances, the tolerance and the number of batches.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString()
+        => $"{Balances} within {Numbers.Significant(TolerancePercent, 4)} %{(Batches > 1 ? $", {Numbers.Exact(Batches)} batches" : "")}";
+
     /// <summary>The reading of a mass on the balance that shows it best: fewest goes first, then least error. Null if none is within the tolerance.</summary>
     internal BalanceReading? Read(double grams, double tolerance)
     {
         BalanceReading? best = null;
+        if (!(grams <= Guard.MaxMassGrams))
+        {
+            return null;
+        }
+
         foreach (Balance balance in Balances)
         {
             double goes = Math.Max(1, Math.Ceiling(grams / balance.CapacityGrams - 1e-9));

@@ -104,10 +104,11 @@ public class BalanceTests
     [Fact]
     public void Smallest_batch_counts_the_rounding_of_what_a_dose_is_taken_on()
     {
-        // 10 g of each of three lines is 0.5 g in 10 on its own; the third is 50 % of the two before it, which both round: 10.4 + 10.4 = 20.8, and 10.4.
-        Formula formula = Formula.Named("f").Base(b => b.Share(Pantry.Water, 70).Share(Pantry.PearJuice, 30))
-            .Then("1", p => p.Add(Pantry.Sucrose, Dose.Percent(31).OfBase)).Then("2", p => p.Add(Pantry.Salt, Dose.Percent(29).OfPreceding)).Build();
-        Mass each = G(10 / 0.3);
+        // Of 100 g the salt is 10 g, the least that is within 5 %. The sugar, 10.5 g, shows as 11 g, and the base of 40.4 + 40.4 + 19.2 g as 99 g:
+        // 11.1 % instead of 10.5 %, 5.8 % too much.
+        Formula formula = Formula.Named("f").Base(b => b.Share(Pantry.Water, 40.4).Share(Pantry.PearJuice, 40.4).Share(Pantry.AppleJuice, 19.2))
+            .Then("season", p => p.Add(Pantry.Sucrose, Dose.Percent(10.5).OfBase).Add(Pantry.Salt, Dose.Percent(10).OfBase)).Build();
+        Mass each = G(100);
 
         formula.ScaleTo(Yield.OfBase(each)).WeighOn(Step(1)).Warnings.Should().NotBeEmpty("each mass is within 5 %, but not every dose");
         Mass smallest = Step(1).SmallestBatch(formula);

@@ -84,28 +84,35 @@ public class WeighingPlanTests
             .Advice.Should().Contain(a => a.Value.Contains("still has to reach 80 °C"));
 
     [Fact]
-    public void Agar_has_no_cold_stock_and_without_sugar_nothing_helps()
+    public void Gellan_has_no_cold_stock_and_without_sugar_nothing_helps()
     {
-        WeighingPlan plan = Mix(Hydrocolloids.Agar, 0.1, sugar: 0).OfBase(1000).PlanWeighing(new WeighingSetup(s_kitchen, s_fine));
-        PlannedLine agar = plan.Line("agar");
+        WeighingPlan plan = Mix(Hydrocolloids.GellanLowAcyl, 0.1, sugar: 0).OfBase(1000).PlanWeighing(new WeighingSetup(s_kitchen, s_fine));
+        PlannedLine gellan = plan.Line("gellan-low-acyl");
 
-        (plan.IsPossible, agar.Way, agar.Delivered, agar.ErrorPercent).Should().Be((false, WeighingWay.NotPossible, null, null));
-        agar.Reasons.Should().Equal(
+        (plan.IsPossible, gellan.Way, gellan.Delivered, gellan.ErrorPercent).Should().Be((false, WeighingWay.NotPossible, null, null));
+        gellan.Reasons.Should().Equal(
             "the balances weigh 1.64 g and more within 5 %",
-            "the catalogue knows no strength at which Agar still pours as a cold stock",
+            "the catalogue knows no strength at which Low-acyl gellan gum still pours as a cold stock",
             "the formula holds no dry sugar or salt to blend it with");
         plan.SmallestDirectBatch.Grams.Should().BeApproximately(1640, 1e-9);
-        plan.Explain("agar").Value.Should().BeApproximately(1, 1e-12);
+        plan.Explain("gellan-low-acyl").Value.Should().BeApproximately(1, 1e-12);
+    }
+
+    /// <summary>At most 5 % of agar hydrate in one step (the catalogue); by the doses for thickening it would have no stock.</summary>
+    [Fact]
+    public void Concentration_that_hydrates_limits_a_stock()
+    {
+        Preparation stock = Mix(Hydrocolloids.Agar, 0.01, sugar: 0).OfBase(1000).PlanWeighing(new WeighingSetup(s_kitchen, s_fine)).Preparations.Single();
+
+        stock.Percent.Should().BeLessThanOrEqualTo(5);
+        stock.Advice.Should().Contain(a => a.Value.Contains("only spread, not dissolved"));
     }
 
     [Fact]
     public void Salt_is_not_blended_with_what_salt_keeps_from_hydrating()
     {
-        // 1 g of gellan in 1000 g; low-acyl gellan has a limit of sodium while it hydrates only if the catalogue says so.
-        bool limited = Hydrocolloids.GellanLowAcyl.Profile!.Limits.Any(l => l is { Stage: LimitStage.Hydrating, Quantity: LimitedQuantity.Sodium or LimitedQuantity.Cations });
-        limited.Should().BeTrue();
-
-        Mix(Hydrocolloids.GellanLowAcyl, 0.1, sugar: 0, salt: 10).OfBase(1000).PlanWeighing(new WeighingSetup(s_kitchen, s_fine)).Line("gellan-low-acyl").Way.Should().Be(WeighingWay.NotPossible);
+        // The catalogue limits the sodium in which alginate swells; agar has no such limit.
+        Mix(Hydrocolloids.SodiumAlginate, 0.1, sugar: 0, salt: 10).OfBase(1000).PlanWeighing(new WeighingSetup(s_kitchen, s_fine)).Line("sodium-alginate").Way.Should().Be(WeighingWay.NotPossible);
         Mix(Hydrocolloids.Agar, 0.1, sugar: 0, salt: 10).OfBase(1000).PlanWeighing(new WeighingSetup(s_kitchen, s_fine)).Preparations.Single().CarrierLine.Label.Should().Be("salt");
     }
 
