@@ -10,11 +10,10 @@ namespace Hydrocolloid.Formulation;
 public sealed class Preparation
 {
     private readonly double _wantedGrams;
-    private readonly string _sizing;
 
     internal Preparation(
         WeighingWay way, FormulaLine line, FormulaLine carrier, int batches, double wantedGrams,
-        BalanceReading substance, BalanceReading carried, BalanceReading aliquot, string sizing, ValueList<Cited<string>> advice)
+        BalanceReading substance, BalanceReading carried, BalanceReading aliquot, ValueList<Cited<string>> advice)
     {
         Way = way;
         Line = line;
@@ -25,7 +24,6 @@ public sealed class Preparation
         Aliquot = aliquot;
         Advice = advice;
         _wantedGrams = wantedGrams;
-        _sizing = sizing;
     }
 
     /// <summary>Whether it is a stock or a premix.</summary>
@@ -67,6 +65,15 @@ public sealed class Preparation
     /// <summary>How to make and keep it.</summary>
     public ValueList<Cited<string>> Advice { get; }
 
+    /// <summary>Why so much of the ingredient, in words.</summary>
+    internal string SubstanceSizing { get; init; } = "";
+
+    /// <summary>Why the aliquot is to be that large, in words.</summary>
+    internal string AliquotSizing { get; init; } = "";
+
+    /// <summary>The aliquot aimed at before the stock is rounded to steps.</summary>
+    internal double AliquotAimGrams { get; init; }
+
     internal double SubstanceInAliquotGrams => Aliquot.Grams * SubstanceShare;
 
     internal double CarrierInAliquotGrams => Aliquot.Grams * Carrier.Grams / TotalGrams;
@@ -85,10 +92,13 @@ public sealed class Preparation
     internal Derivation Explain(Derivation wanted)
     {
         string total = Derivation.Text(TotalGrams, "g");
-        var substance = new Derivation($"{Line.Label} in the {Name}", _sizing, Substance.Grams, "g", wanted);
-        var carrier = new Derivation($"{CarrierLine.Label} in the {Name}", $"what makes the aliquot large enough to weigh, up to the next {Numbers.Significant(Carrier.Balance.DivisionGrams, 6)} g", Carrier.Grams, "g");
+        string needed = Derivation.Text(_wantedGrams, "g"), step = $", up to the next {Numbers.Significant(Substance.Balance.DivisionGrams, 6)} g";
+        var substance = new Derivation($"{Line.Label} in the {Name}", SubstanceSizing + step, Substance.Grams, "g", wanted);
+        var aim = new Derivation("aliquot aimed at", $"{AliquotSizing}, up to the next {Numbers.Significant(Aliquot.Balance.DivisionGrams, 6)} g", AliquotAimGrams, "g", wanted);
+        var carrier = new Derivation($"{CarrierLine.Label} in the {Name}",
+            $"{substance.ValueText} × ({aim.ValueText} - {needed}) / {needed}, up to the next {Numbers.Significant(Carrier.Balance.DivisionGrams, 6)} g", Carrier.Grams, "g", substance, aim);
         var aliquot = new Derivation($"{Name} per batch",
-            $"{Derivation.Text(_wantedGrams, "g")} / {Derivation.Text(Substance.Grams, "g")} × {total}, to the next {Numbers.Significant(Aliquot.Balance.DivisionGrams, 6)} g", Aliquot.Grams, "g", wanted, substance, carrier);
+            $"{needed} / {substance.ValueText} × {total}, to the next {Numbers.Significant(Aliquot.Balance.DivisionGrams, 6)} g", Aliquot.Grams, "g", substance, carrier);
         return new Derivation($"{Line.Label}, delivered", $"{Derivation.Text(Aliquot.Grams, "g")} × {Derivation.Text(Substance.Grams, "g")} / {total}", SubstanceInAliquotGrams, "g", aliquot);
     }
 

@@ -140,10 +140,12 @@ internal static class WeighingPlanner
 
             carried = carried.At(carried.Balance.RoundUpGrams(substance.Grams * (aliquotGrams - wanted) / wanted));
             aliquot = aliquot.At(aliquot.Balance.RoundGrams(wanted * (substance.Grams + carried.Grams) / substance.Grams));
-            string sizing = needed >= least
-                ? $"{Numbers.Exact(setup.Batches)} × {Derivation.Text(wanted, "g")} and {Numbers.Exact(Surplus * 100)} % more, up to the next {Numbers.Significant(substance.Balance.DivisionGrams, 6)} g"
-                : $"the least that is weighed within {Numbers.Significant(100 * tolerance, 4)} %, up to the next {Numbers.Significant(substance.Balance.DivisionGrams, 6)} g";
-            var made = new Preparation(offer.Way, small.Line, offer.Line, setup.Batches, wanted, substance, carried, aliquot, sizing, offer.Advice);
+            var made = new Preparation(offer.Way, small.Line, offer.Line, setup.Batches, wanted, substance, carried, aliquot, offer.Advice)
+            {
+                SubstanceSizing = needed >= least ? $"{Numbers.Exact(setup.Batches)} × {Derivation.Text(wanted, "g")} and {Numbers.Exact(Surplus * 100)} % more" : Least(tolerance),
+                AliquotSizing = wanted / offer.MostShare >= least ? $"{Derivation.Text(wanted, "g")} in at most {Numbers.Significant(100 * offer.MostShare, 6)} %" : Least(tolerance),
+                AliquotAimGrams = aliquotGrams,
+            };
             double spare = carrierGrams - made.CarrierInAliquotGrams;
             if (made.UncertaintyPercent <= setup.TolerancePercent * (1 + 1e-9)
                 && Math.Abs(made.SubstanceInAliquotGrams / wanted - 1) <= setup.Tolerance
@@ -157,6 +159,8 @@ internal static class WeighingPlanner
 
         return null;
     }
+
+    private static string Least(double tolerance) => $"the least that is weighed within {Numbers.Significant(100 * tolerance, 4)} %";
 
     private static string TooSmall(WeighingSetup setup, double grams)
         => grams < setup.SmallestGrams(setup.Tolerance)

@@ -248,6 +248,18 @@ public class WeighingPlanTests
         plan.Explain("water").ToText().Should().EndWith("water, weighed = 1000.4 g, to the next 1 g, + 1 g to keep the total = 1001 g\n");
     }
 
+    [Theory]
+    [InlineData(1e-30, 100)]
+    [InlineData(1e-300, 1e8)]
+    [InlineData(1e-7, 1e-9)]
+    public void Masses_beyond_any_balance_are_told_apart_and_not_choked_on(double percent, double baseGrams)
+    {
+        WeighingPlan plan = Mix(Pantry.CitricAcid, percent).OfBase(baseGrams).PlanWeighing(new WeighingSetup(s_kitchen, Balance.WithDivision(G(1e-6))) { Batches = 10_000 });
+
+        plan.Line("citric-acid").Way.Should().Be(WeighingWay.NotPossible);
+        plan.Line("citric-acid").Reasons.Should().NotBeEmpty();
+    }
+
     [Fact]
     public void Setup_refuses_what_cannot_be()
     {

@@ -237,7 +237,6 @@ internal static class Snippets
         {
             Console.WriteLine($"- {advice.Value} ({advice.Citation})");
         }
-
         #endregion
     }
 
