@@ -96,6 +96,11 @@ public sealed class Batch
     public WeighSheet WeighOn(Balance balance, double tolerancePercent = WeighSheet.DefaultTolerancePercent)
         => new(this, Guard.NotNull(balance), Guard.InRange(tolerancePercent, double.Epsilon, 100, "%"));
 
+    /// <summary>Finds a balance for every line, and a stock or dry premix for what is too small to weigh.</summary>
+    /// <param name="setup">The balances at hand and the tolerance.</param>
+    /// <returns>The plan; it says of each line that cannot be weighed why not.</returns>
+    public WeighingPlan PlanWeighing(WeighingSetup setup) => WeighingPlanner.Plan(this, Guard.NotNull(setup));
+
     /// <summary>
     /// The concentration of a line in the continuous mix as it sets, % by weight: higher than in the formula if water boils off and is not
     /// put back.

@@ -13,7 +13,7 @@ internal static class BatchSizing
         double baseGrams;
         if (!yield.Stocks.IsEmpty)
         {
-            (baseGrams, limitedBy) = FromStocks(formula, yield.Stocks, problems);
+            (baseGrams, limitedBy) = FromStocks(formula, yield.Stocks, losses, problems);
         }
         else if (yield.Mould is { } mould)
         {
@@ -45,9 +45,12 @@ internal static class BatchSizing
         Yield yield = batch.Yield;
         if (batch.LimitedBy is { } label)
         {
-            double stock = yield.Stocks.First(s => s.Label == label).Grams;
-            double share = batch.Formula.Proportions.Masses[batch.Formula.Line(label).Index];
-            return new Derivation("base", $"{Derivation.Text(stock, "g")} of {label}, in shortest supply, / {Numbers.Significant(share, 6)} per unit of base", batch.BaseGrams, "g");
+            Stock stock = yield.Stocks.First(s => s.Label == label);
+            (double perBase, double topUp) = Use(batch.Formula, yield.Stocks, stock, batch.Losses);
+            string grams = Derivation.Text(stock.Grams, "g");
+            string available = topUp > 0 ? $"({grams} - {Derivation.Text(topUp, "g")} to top up)" : grams;
+            string with = perBase > batch.Formula.Proportions.MassOf(batch.Formula.Line(label)) ? ", topping up included" : "";
+            return new Derivation("base", $"{available} of {label}, in shortest supply, / {Numbers.Significant(perBase, 6)} per unit of base{with}", batch.BaseGrams, "g");
         }
 
         if (yield.Basis == YieldBasis.Base)
@@ -106,7 +109,7 @@ internal static class BatchSizing
         return new Derivation(quantity, $"{before.ValueText} - {lost}", before.Value - loss.LostFrom(before.Value), "g", before);
     }
 
-    private static (double BaseGrams, string? LimitedBy) FromStocks(Formula formula, ValueList<Stock> stocks, List<FormulaProblem> problems)
+    private static (double BaseGrams, string? LimitedBy) FromStocks(Formula formula, ValueList<Stock> stocks, Losses losses, List<FormulaProblem> problems)
     {
         double least = double.PositiveInfinity;
         string? limitedBy = null;
@@ -118,7 +121,15 @@ internal static class BatchSizing
                 continue;
             }
 
-            double grams = stock.Grams / formula.Proportions.Masses[line.Index];
+            (double perBase, double topUp) = Use(formula, stocks, stock, losses);
+            if (!(stock.Grams > topUp))
+            {
+                problems.Add(new FormulaProblem("stock-too-small", "",
+                    $"The {Derivation.Text(stock.Grams, "g")} of {stock.Label} are gone with the {Derivation.Text(topUp, "g")} that top up what boils off.", stock.Label, stock.Grams, topUp));
+                continue;
+            }
+
+            double grams = (stock.Grams - topUp) / perBase;
             if (grams < least)
             {
                 (least, limitedBy) = (grams, stock.Label);
@@ -131,6 +142,14 @@ internal static class BatchSizing
         }
 
         return (least, limitedBy);
+    }
+
+    /// <summary>What a batch takes of a stock, per unit of base and whatever its size. The first stock of plain water also tops up what boils off.</summary>
+    private static (double PerBase, double Fixed) Use(Formula formula, ValueList<Stock> stocks, Stock stock, Losses losses)
+    {
+        double mass = formula.Proportions.MassOf(formula.Line(stock.Label));
+        bool topsUp = losses.ToppedUp && stocks.FirstOrDefault(s => formula.FindLine(s.Label) is { Ingredient.IsPlainWater: true }) == stock;
+        return topsUp ? (mass + losses.Evaporation.PercentOfStep / 100 * formula.Proportions.Total, losses.Evaporation.Grams) : (mass, 0);
     }
 
     /// <summary>The most water a formula can hold, per unit of base mass: a line whose water content is unknown counts as all water.</summary>

@@ -116,6 +116,11 @@ public sealed record Ingredient
     /// </summary>
     internal double? WaterPercent => Composition?.Value.WaterPercent ?? (Profile is null ? null : 0);
 
+    internal bool IsPlainWater => Category == "water";
+
+    /// <summary>Crystalline sugar, as it is blended with powders: syrups and honey hold less sugar.</summary>
+    internal bool IsDrySugar => Category == "sweetener" && Composition?.Value.SugarsPercent >= 85;
+
     internal Cited<double>? DensityKgPerM3 => Facts.DensityKgPerM3;
 
     private IngredientFacts Facts

@@ -73,6 +73,36 @@ public class StockTests
         problems.Single().Id.Should().Be("nothing-left");
     }
 
+    [Fact]
+    public void Water_that_tops_up_comes_out_of_the_stock_of_water()
+    {
+        // Of 1.005 g assembled per g of base 10 % boils off and is put back: 1000 g of water make 1000 / (1 + 0.1005) g.
+        var losses = new Losses { Evaporation = Loss.Percent(10), ToppedUp = true };
+        Batch batch = Mixes.Simple(0.5).ScaleTo(Yield.FromStocks(new Stock("water", G(1000)), new Stock("agar", G(5))), losses);
+
+        batch.LimitedBy.Should().Be("water");
+        batch.BaseMass.Grams.Should().BeApproximately(1000 / 1.1005, 1e-9);
+        (batch.MassOf("water").Grams + batch.TopUpWater.Grams).Should().BeApproximately(1000, 1e-9);
+        batch.Explain("water").ToText().Should().StartWith("1. base = 1000 g of water, in shortest supply, / 1.1005 per unit of base, topping up included = 908.678 g");
+        Mixes.Simple(0.5).ScaleTo(Yield.FromStocks(new Stock("water", G(1000))), losses with { ToppedUp = false }).BaseMass.Grams.Should().Be(1000);
+    }
+
+    [Fact]
+    public void Fixed_evaporation_comes_off_the_stock_of_water_first()
+    {
+        var losses = new Losses { Evaporation = Loss.Of(G(100)), ToppedUp = true };
+        Batch batch = Mixes.Simple(0.5).ScaleTo(Yield.FromStocks(new Stock("water", G(1000))), losses);
+
+        batch.BaseMass.Grams.Should().Be(900);
+        batch.Explain("water").ToText().Should().StartWith("1. base = (1000 g - 100 g to top up) of water, in shortest supply, / 1 per unit of base = 900 g");
+        Mixes.Simple().TryScaleTo(Yield.FromStocks(new Stock("water", G(100))), losses, out _, out ValueList<FormulaProblem> problems).Should().BeFalse();
+        problems.Single().Message.Should().Be("The 100 g of water are gone with the 100 g that top up what boils off.");
+    }
+
+    [Fact]
+    public void Other_stocks_do_not_top_up()
+        => Mixes.TwoStage().ScaleTo(Yield.FromStocks(new Stock("pear-juice", G(1000))), new Losses { Evaporation = Loss.Percent(10), ToppedUp = true }).BaseMass.Grams.Should().Be(1000);
+
     private static (string Id, string? Line, double? Value, double? Limit, string Message) Problem(Formula formula, params Stock[] stocks)
     {
         formula.TryScaleTo(Yield.FromStocks(stocks), Losses.None, out _, out ValueList<FormulaProblem> problems).Should().BeFalse();

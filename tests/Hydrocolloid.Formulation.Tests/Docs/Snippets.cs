@@ -28,6 +28,8 @@ internal static class Snippets
         ["own-trial"] = OwnTrial,
         ["diagnosis"] = WhyItFailed,
         ["moulds"] = MouldsFilled,
+        ["weighing-plan"] = PlanOfWeighing,
+        ["learned-losses"] = LossesLearned,
         ["cool-formula"] = CoolAFormula,
         ["boiling"] = BoilingHigh,
         ["joining"] = JoiningPieces,
@@ -318,6 +320,7 @@ internal static class Snippets
         trial.Issues.Should().BeEmpty();
     }
 
+<<<<<<< ours
     private static void WhyItFailed()
     {
         #region diagnosis
@@ -336,6 +339,48 @@ internal static class Snippets
         Console.WriteLine(diagnosis.Causes[0].Evidence[0]);
         Console.WriteLine(diagnosis.Rescue[0].Value);
         Console.WriteLine(sheet.Diagnose(Symptom.TooSoft).AskFirst[0]);
+=======
+    private static void PlanOfWeighing()
+    {
+        #region weighing-plan
+        Formula sheets = Formula.Named("Smoked-tomato water sheets")
+            .Base(b => b.Share(Pantry.TomatoWater, 70).Share(Pantry.Water, 30))
+            .Then("season", p => p.Add(Pantry.Sucrose, Dose.Percent(3).OfBase).Add(Pantry.CitricAcid, Dose.Percent(0.1).OfBase))
+            .Then("gel", p => p.Add(Hydrocolloids.Agar, Dose.Percent(0.8).OfPreceding).Add(Hydrocolloids.XanthanGum, Dose.Percent(0.05).OfPreceding))
+            .Build();
+        Balance kitchen = Balance.OfClass(BalanceClass.Medium, Mass.FromGrams(1), capacity: Mass.FromGrams(6000));
+        Balance pocket = Balance.WithDivision(Mass.FromGrams(0.1)) with { Capacity = Mass.FromGrams(500) };
+
+        WeighingPlan plan = sheets.ScaleTo(Yield.Assembled(Mass.FromGrams(1200))).PlanWeighing(new WeighingSetup(kitchen, pocket) { Batches = 6 });
+        Console.WriteLine(plan);
+        Console.WriteLine();
+        Console.Write(plan.Explain("citric-acid").ToText());
+        Console.WriteLine();
+        foreach (Cited<string> advice in plan.Line("xanthan-gum").Preparation!.Advice)
+        {
+            Console.WriteLine($"- {advice.Value} ({advice.Citation})");
+        }
+        #endregion
+    }
+
+    private static void LossesLearned()
+    {
+        #region learned-losses
+        LearnedLosses learned = LearnedLosses.From(
+        [
+            new StepWeighing(LossStep.Evaporation, before: Mass.FromGrams(2000), after: Mass.FromGrams(1920)),
+            new StepWeighing(LossStep.Transfer, before: Mass.FromGrams(1920), after: Mass.FromGrams(1814.4)),
+            new StepWeighing(LossStep.Transfer, before: Mass.FromGrams(800), after: Mass.FromGrams(764)),
+        ]);
+        Formula cream = Formula.Named("Oat-milk set cream")
+            .Base(b => b.Share(Pantry.OatDrink, 100))
+            .Then("gel", p => p.Add(Hydrocolloids.Agar, Dose.Percent(0.3).OfTotal))
+            .Build();
+
+        Console.WriteLine(learned);
+        Batch batch = cream.ScaleTo(Yield.Portions(100, Mass.FromGrams(100)), learned.ToLosses(toppedUp: true));
+        Console.Write(batch.ExplainFinished().ToText());
+>>>>>>> theirs
         #endregion
     }
 

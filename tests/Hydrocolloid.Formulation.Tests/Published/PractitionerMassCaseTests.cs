@@ -195,6 +195,9 @@ public class PractitionerMassCaseTests
         Near(batch.AssembledMass.Grams, 10526.3, 0.0005);
         Near(batch.MassOf("agent").Grams, 84.21, 0.001);
         Near(formula.ScaleTo(Yield.Assembled(G(10_500)), losses).FinishedMass.Grams / 100, 99.75, 0.001);
+
+        Losses learned = LearnedLosses.From([new StepWeighing(LossStep.Transfer, G(2000), G(1900)), new StepWeighing(LossStep.Transfer, G(400), G(380))]).ToLosses();
+        Near(formula.ScaleTo(Yield.Portions(100, G(100)), learned).AssembledMass.Grams, 10526.3, 0.0005);
     }
 
     /// <summary>Teaching page: 26 plates of 20 mL, 28 g/L of a powder that holds about 15 g/L agar; 10 % overage assumed, 1 g/mL.</summary>
