@@ -15,11 +15,15 @@ internal static class BuiltInCatalogue
 
     private const string AdditivesDocument = "additives.json";
 
+    private const string LabellingDocument = "labelling.json";
+
     public static Catalogue Value => Index.Catalogue;
 
     public static ValueList<Synergy> Synergies => Pairs.All;
 
     public static ValueList<Additive> Additives => Identities.All;
+
+    public static LabellingFacts Labelling => Labels.Facts;
 
     public static Ingredient Get(string id) => Index.Catalogue.Get(id);
 
@@ -90,7 +94,7 @@ internal static class BuiltInCatalogue
             var entries = new List<CatalogueEntry>(documents.Length);
             foreach (string document in documents)
             {
-                if (document is not (SourcesDocument or SynergiesDocument or AdditivesDocument))
+                if (document is not (SourcesDocument or SynergiesDocument or AdditivesDocument or LabellingDocument))
                 {
                     int start = document.LastIndexOf('/') + 1;
                     entries.Add(new CatalogueEntry(document.Substring(start, document.Length - start - ".json".Length), document));
@@ -114,6 +118,11 @@ internal static class BuiltInCatalogue
     {
         public static readonly ValueList<Additive> All = FigureReader.List(
             ListOf(AdditivesDocument, "additives"), AdditivesDocument, new AdditiveReader(Reading.Figures).Read);
+    }
+
+    private static class Labels
+    {
+        public static readonly LabellingFacts Facts = new LabellingReader(Reading.Figures).Read(Parse(LabellingDocument).RootElement, LabellingDocument);
     }
 
     private static class Pairs
