@@ -16,9 +16,10 @@ public static class BatchDeclaration
     /// <exception cref="ArgumentException">The plan speaks of a line that the formula does not have.</exception>
     public static Declaration Declare(this Batch batch, LabelPlan? plan = null)
     {
+        Guard.NotNull(batch);
         plan ??= new LabelPlan();
-        Dictionary<string, LineLabel> labels = plan.Lines.ToDictionary(l => Guard.NotNull(batch).Formula.Line(l.Line).Label, l => l, StringComparer.Ordinal);
-        double evaporated = Guard.NotNull(batch).Losses.ToppedUp ? 0 : batch.EvaporatedGrams;
+        var labels = plan.Lines.ToDictionary(l => batch.Formula.Line(l.Line).Label, StringComparer.Ordinal);
+        double evaporated = batch.Losses.ToppedUp ? 0 : batch.EvaporatedGrams;
         double food = batch.AssembledGrams - evaporated;
         LabelledLine[] lines = [.. batch.Lines.Select(l => new LabelledLine(l, labels.TryGetValue(l.Line.Label, out LineLabel? label) ? label : new LineLabel(l.Line.Label), food))];
         double? portion = plan.PortionGrams ?? batch.Formula.Service.PortionGrams ?? (batch.Yield.Count is null || batch.Yield.Mould is not null ? null : batch.Yield.Grams);
