@@ -8,20 +8,22 @@ public partial class ArchitectureTests
     /// <summary>What each folder must not know.</summary>
     public static TheoryData<string, string[]> Walls => new()
     {
-        { "Internal", ["Figures", "Ingredients", "Hydrocolloids", "Catalogues", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization"] },
-        { "Figures", ["Ingredients", "Hydrocolloids", "Catalogues", "Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization"] },
-        { "Chemistry", ["Ingredients", "Hydrocolloids", "Catalogues", "Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization"] },
-        { "Gelation", ["Text", "Formulas", "Batches", "Derivations", "Analysis", "Compatibility", "Methods", "Serialization"] },
-        { "Hydrocolloids", ["Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization"] },
-        { "Ingredients", ["Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization"] },
-        { "Catalogues", ["Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization"] },
-        { "Text", ["Figures", "Ingredients", "Hydrocolloids", "Catalogues", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization"] },
-        { "Thermal", ["Ingredients", "Hydrocolloids", "Catalogues", "Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization"] },
-        { "Formulas", ["Catalogues", "Text", "Batches", "Derivations", "Compatibility", "Methods", "Serialization"] },
-        { "Batches", ["Catalogues", "Compatibility", "Methods", "Serialization"] },
-        { "Derivations", ["Catalogues", "Text", "Batches", "Compatibility", "Methods", "Serialization"] },
-        { "Compatibility", ["Batches", "Derivations", "Methods", "Serialization"] },
-        { "Methods", ["Catalogues", "Batches", "Derivations", "Serialization"] },
+        { "Internal", ["Figures", "Ingredients", "Hydrocolloids", "Catalogues", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization", "Declarations", "Exchange"] },
+        { "Figures", ["Ingredients", "Hydrocolloids", "Catalogues", "Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization", "Declarations", "Exchange"] },
+        { "Chemistry", ["Ingredients", "Hydrocolloids", "Catalogues", "Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization", "Declarations", "Exchange"] },
+        { "Gelation", ["Text", "Formulas", "Batches", "Derivations", "Analysis", "Compatibility", "Methods", "Serialization", "Declarations", "Exchange"] },
+        { "Hydrocolloids", ["Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization", "Declarations", "Exchange"] },
+        { "Ingredients", ["Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization", "Declarations", "Exchange"] },
+        { "Catalogues", ["Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization", "Declarations", "Exchange"] },
+        { "Text", ["Figures", "Ingredients", "Hydrocolloids", "Catalogues", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization", "Declarations", "Exchange"] },
+        { "Thermal", ["Ingredients", "Hydrocolloids", "Catalogues", "Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization", "Declarations", "Exchange"] },
+        { "Formulas", ["Catalogues", "Text", "Batches", "Derivations", "Compatibility", "Methods", "Serialization", "Declarations", "Exchange"] },
+        { "Batches", ["Catalogues", "Compatibility", "Methods", "Serialization", "Declarations", "Exchange"] },
+        { "Derivations", ["Catalogues", "Text", "Batches", "Compatibility", "Methods", "Serialization", "Declarations", "Exchange"] },
+        { "Compatibility", ["Batches", "Derivations", "Methods", "Serialization", "Declarations", "Exchange"] },
+        { "Methods", ["Catalogues", "Batches", "Derivations", "Serialization", "Declarations", "Exchange"] },
+        { "Serialization", ["Declarations", "Exchange"] },
+        { "Declarations", ["Text", "Methods", "Compatibility", "Serialization", "Exchange"] },
     };
 
     private static readonly Dictionary<string, string> s_folderByType = Files("")

@@ -44,7 +44,7 @@ public sealed record LabelPlan
     {
         get => _lines;
         init => _lines = value.Select(l => l.Line).Distinct(StringComparer.Ordinal).Count() == value.Count ? value
-            : throw new ArgumentException("Say what the label says of a line once.", nameof(Lines));
+            : throw new ArgumentException("Say what the label says of a line once.", nameof(value));
     }
 
     internal double? PortionGrams => _portionGrams;

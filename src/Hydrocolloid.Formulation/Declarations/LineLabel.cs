@@ -35,7 +35,7 @@ public sealed record LineLabel
     {
         get => _class;
         init => _class = value is null || IngredientListing.Classes.Contains(value) ? value
-            : throw new ArgumentException($"'{value}' is not a class that a label may name: {IngredientListing.Classes}.", nameof(FunctionalClass));
+            : throw new ArgumentException($"'{value}' is not a class that a label may name: {IngredientListing.Classes}.", nameof(value));
     }
 
     /// <summary>True if the label gives its quantity: because it is in the name of the food, emphasised, or essential to it.</summary>

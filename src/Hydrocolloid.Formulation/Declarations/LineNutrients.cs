@@ -42,8 +42,15 @@ internal sealed record LineNutrients
             string part = DryAs(line);
             return new LineNutrients
             {
-                Sugars = 0, OtherCarbohydrate = part == "carbohydrate" ? 100 : 0, Fibre = part == "fibre" ? 100 : 0, Protein = part == "protein" ? 100 : 0,
-                Fat = 0, Saturates = 0, OrganicAcids = 0, Ethanol = 0, Estimated = true,
+                Sugars = 0,
+                OtherCarbohydrate = part == "carbohydrate" ? 100 : 0,
+                Fibre = part == "fibre" ? 100 : 0,
+                Protein = part == "protein" ? 100 : 0,
+                Fat = 0,
+                Saturates = 0,
+                OrganicAcids = 0,
+                Ethanol = 0,
+                Estimated = true,
             };
         }
 

@@ -46,7 +46,13 @@ internal static class NutritionReckoning
         }
 
         double? perPortion = per100 * portionGrams / 100;
-        string Text(double value) => (without.Count > 0 ? "at least " : "") + (american ? LabelRounding.Us(kind, value) : LabelRounding.Eu(kind, value));
+        string Text(double value)
+        {
+            string rounded = american ? LabelRounding.Us(kind, value) : LabelRounding.Eu(kind, value);
+            // "At least next to nothing" would read as nothing.
+            return without.Count == 0 ? rounded : (rounded[0] is '0' or '<' or 'l') && !rounded.StartsWith("0.", StringComparison.Ordinal) ? "not known" : "at least " + rounded;
+        }
+
         return new DeclaredNutrient(kind, UnitOf(kind), per100, perPortion, Text(per100), perPortion is { } p ? Text(p) : null, ValueList<string>.From(without), estimated);
     }
 

@@ -17,7 +17,8 @@ internal static class PlainDecimal
             return number;
         }
 
-        int exponent = int.Parse(number.Substring(e + 1), System.Globalization.NumberStyles.AllowLeadingSign, System.Globalization.CultureInfo.InvariantCulture);
+        Exactly.TryParse(number.Substring(e + 1), out decimal power);
+        int exponent = (int)power;
         bool negative = number[0] == '-';
         string mantissa = number.Substring(negative ? 1 : 0, e - (negative ? 1 : 0));
         int point = mantissa.IndexOf('.') is >= 0 and int at ? at : mantissa.Length;

@@ -18,7 +18,7 @@ public static class WeightsCsv
     public static WeightsReading Read(byte[] file, CsvDialect dialect, Catalogue? catalogue = null, bool hasHeader = true)
     {
         (string? text, string error) = Guard.NotNull(dialect).ToText(Guard.NotNull(file));
-        return text is not null ? Read(text, dialect, catalogue, hasHeader)
+        return text is not null ? ReadText(text, dialect, catalogue, hasHeader)
             : new WeightsReading(default, ValueList<CsvProblem>.Own([new CsvProblem("encoding", 0, null, error)]));
     }
 
@@ -28,7 +28,7 @@ public static class WeightsCsv
     /// <param name="catalogue">Where names and ids are looked up; null for the built-in catalogue.</param>
     /// <param name="hasHeader">False if the first record is a weight: then the fields are name, amount and unit.</param>
     /// <returns>The weights, and every record that could not be read.</returns>
-    public static WeightsReading Read(string text, CsvDialect dialect, Catalogue? catalogue = null, bool hasHeader = true)
+    public static WeightsReading ReadText(string text, CsvDialect dialect, Catalogue? catalogue = null, bool hasHeader = true)
     {
         List<CsvRecord> records = CsvReader.Read(Guard.NotNull(text), Guard.NotNull(dialect).Separator);
         var problems = new List<CsvProblem>();

@@ -112,7 +112,7 @@ public class CsvTests
         {
             CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo(culture);
             All().Should().Equal(expected);
-            WeightsCsv.Read("agar;4,5;g", CsvDialect.Semicolon, hasHeader: false).Rows.Single().Mass.Grams.Should().Be(4.5);
+            WeightsCsv.ReadText("agar;4,5;g", CsvDialect.Semicolon, hasHeader: false).Rows.Single().Mass.Grams.Should().Be(4.5);
         }
         finally
         {
@@ -124,13 +124,13 @@ public class CsvTests
     [Fact, Trait("Case", "PC-045")]
     public void Semicolons_are_read_with_their_dialect_and_refused_with_another()
     {
-        WeightRow row = WeightsCsv.Read("agar;4,5;g", CsvDialect.Semicolon, hasHeader: false).Rows.Single();
+        WeightRow row = WeightsCsv.ReadText("agar;4,5;g", CsvDialect.Semicolon, hasHeader: false).Rows.Single();
         (row.Ingredient.Id, row.Mass.Grams).Should().Be(("agar", 4.5));
 
-        WeightsReading wrong = WeightsCsv.Read("agar;4,5;g", CsvDialect.Comma, hasHeader: false);
+        WeightsReading wrong = WeightsCsv.ReadText("agar;4,5;g", CsvDialect.Comma, hasHeader: false);
         wrong.Rows.Should().BeEmpty();
         wrong.Problems.Should().ContainSingle(p => p.Id == "field-count" && p.Line == 1);
-        WeightsCsv.Read("name;amount;unit\r\nagar;4,5;g", CsvDialect.Comma).Problems.Should().ContainSingle(p => p.Id == "dialect-mismatch");
+        WeightsCsv.ReadText("name;amount;unit\r\nagar;4,5;g", CsvDialect.Comma).Problems.Should().ContainSingle(p => p.Id == "dialect-mismatch");
     }
 
     [Fact]
@@ -139,7 +139,7 @@ public class CsvTests
         const string file = "name,amount,unit\n"
             + "water,1000,g\n"
             + "unobtainium,1,g\n"        // 3
-            + "gelatin,5,g\n"            // 4
+            + "E 418,5,g\n"              // 4: two gellans
             + "agar,\"1,5\",g\n"         // 5
             + "agar,,g\n"                // 6
             + "agar,-1,g\n"              // 7
@@ -152,7 +152,7 @@ public class CsvTests
             + "sucrose,1e12,g\n"         // 14
             + "agar,\"3";                // 15
 
-        WeightsReading reading = WeightsCsv.Read(file, CsvDialect.Comma);
+        WeightsReading reading = WeightsCsv.ReadText(file, CsvDialect.Comma);
 
         reading.Rows.Select(r => (r.Ingredient.Id, r.Mass.Grams)).Should().Equal(("water", 1000), ("agar", 2));
         reading.Problems.Select(p => (p.Line, p.Id)).Should().Equal(
@@ -167,7 +167,7 @@ public class CsvTests
         double density = Pantry.PearJuice.DensityAt20C!.Value.KilogramsPerCubicMeter;
         Ingredient unknown = Ingredient.Own("house-juice", "House juice");
 
-        WeightsReading reading = WeightsCsv.Read("pear juice;1,5;L\nhouse-juice;1;L", CsvDialect.Semicolon, Catalogue.BuiltIn.With(unknown), hasHeader: false);
+        WeightsReading reading = WeightsCsv.ReadText("pear juice;1,5;L\nhouse-juice;1;L", CsvDialect.Semicolon, Catalogue.BuiltIn.With(unknown), hasHeader: false);
 
         reading.Rows.Single().Mass.Grams.Should().BeApproximately(1.5 * density, 1e-9);
         reading.Problems.Should().ContainSingle(p => p.Id == "density-unknown" && p.Line == 2);
@@ -175,12 +175,12 @@ public class CsvTests
 
     [Fact]
     public void An_ingredient_in_two_rows_makes_two_lines()
-        => WeightsCsv.Read("water,500,g\nsucrose,10,g\nsucrose,5,g", CsvDialect.Comma, hasHeader: false).ToFormula("f").Build().Lines.Select(l => l.Label)
+        => WeightsCsv.ReadText("water,500,g\nsucrose,10,g\nsucrose,5,g", CsvDialect.Comma, hasHeader: false).ToFormula("f").Build().Lines.Select(l => l.Label)
             .Should().Equal("water", "sucrose", "sucrose-2");
 
     [Fact]
     public void Without_a_liquid_the_heaviest_weight_is_the_base()
-        => WeightsCsv.Read("agar,1,g\nsucrose,9,g", CsvDialect.Comma, hasHeader: false).ToFormula("f").Build().Base.Parts.Single().Ingredient.Id.Should().Be("sucrose");
+        => WeightsCsv.ReadText("agar,1,g\nsucrose,9,g", CsvDialect.Comma, hasHeader: false).ToFormula("f").Build().Base.Parts.Single().Ingredient.Id.Should().Be("sucrose");
 
     [Fact]
     public void Bytes_of_another_encoding_are_refused()
@@ -208,11 +208,11 @@ public class CsvTests
     [InlineData("name,amount,unit\n\"")]
     [InlineData("name,name,amount,unit\n")]
     public void Broken_files_are_problems_never_exceptions(string file)
-        => WeightsCsv.Read(file, CsvDialect.Comma).Rows.Should().BeEmpty();
+        => WeightsCsv.ReadText(file, CsvDialect.Comma).Rows.Should().BeEmpty();
 
     [Fact]
     public void Any_text_is_read_without_an_exception()
-        => s_nasty.Array[0, 6].Sample(parts => WeightsCsv.Read("name,amount,unit\n" + string.Join("\n", parts), CsvDialect.Comma).Rows.Count >= 0, iter: 2000);
+        => s_nasty.Array[0, 6].Sample(parts => WeightsCsv.ReadText("name,amount,unit\n" + string.Join("\n", parts), CsvDialect.Comma).Rows.Count >= 0, iter: 2000);
 
     [Theory]
     [InlineData(1e-7, "0.0000001")]

@@ -65,7 +65,7 @@ public class JsonExportTests
         (lines[1].GetProperty("unitCode").GetString(), lines[1].GetProperty("ucum").GetString()).Should().Be(("KGM", "kg"));
         (decimal.Parse(lines[1].GetProperty("quantity").GetString()!, CultureInfo.InvariantCulture) * 1000).Should().Be(decimal.Parse(lines[1].GetProperty("grams").GetString()!, CultureInfo.InvariantCulture));
         double litres = double.Parse(lines[0].GetProperty("quantity").GetString()!, CultureInfo.InvariantCulture);
-        (litres * Pantry.PearJuice.DensityAt20C!.Value.KilogramsPerCubicMeter).Should().BeApproximately(batch.Lines[0].Mass.Kilograms, 1e-9);
+        (litres * Pantry.PearJuice.DensityAt20C!.Value.KilogramsPerCubicMeter).Should().BeApproximately(batch.Lines[0].Mass.Grams, 1e-9);
         FluentActions.Invoking(() => CostingLines.Write(batch, new CostingExport("f") { UnitOf = _ => litre })).Should().Throw<ArgumentException>().WithMessage("*density of*");
     }
 
