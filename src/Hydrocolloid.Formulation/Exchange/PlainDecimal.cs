@@ -17,8 +17,7 @@ internal static class PlainDecimal
             return number;
         }
 
-        Exactly.TryParse(number.Substring(e + 1), out decimal power);
-        int exponent = (int)power;
+        int exponent = Exactly.TryParse(number.Substring(e + 1), out decimal power) ? (int)power : throw new ArgumentException("Not a number.", nameof(number));
         bool negative = number[0] == '-';
         string mantissa = number.Substring(negative ? 1 : 0, e - (negative ? 1 : 0));
         int point = mantissa.IndexOf('.') is >= 0 and int at ? at : mantissa.Length;
