@@ -49,6 +49,7 @@ public partial class ArchitectureTests
     [
         "KitchenUnit.cs names Source of Figures", // a property of its own of that name
         "Severity.cs names Caution of Methods", // a value of its own of that name
+        "Declaration.cs names Caution of Methods", // likewise a text of its own
         "CoolingVerdict.cs names Caution of Methods", // a property of its own of that name
         "CitationQuality.cs names Estimate of Gelation", // likewise
         "TrialDose.cs names Dose of Formulas", // properties of their own of that name
