@@ -8,22 +8,22 @@ public partial class ArchitectureTests
     /// <summary>What each folder must not know.</summary>
     public static TheoryData<string, string[]> Walls => new()
     {
-        { "Internal", ["Figures", "Ingredients", "Hydrocolloids", "Catalogues", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization", "Costing"] },
-        { "Figures", ["Ingredients", "Hydrocolloids", "Catalogues", "Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization", "Costing"] },
-        { "Chemistry", ["Ingredients", "Hydrocolloids", "Catalogues", "Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization", "Costing"] },
-        { "Gelation", ["Text", "Formulas", "Batches", "Derivations", "Analysis", "Compatibility", "Methods", "Serialization", "Costing"] },
-        { "Hydrocolloids", ["Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization", "Costing"] },
-        { "Ingredients", ["Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization", "Costing"] },
-        { "Catalogues", ["Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization", "Costing"] },
-        { "Text", ["Figures", "Ingredients", "Hydrocolloids", "Catalogues", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization", "Costing"] },
-        { "Thermal", ["Ingredients", "Hydrocolloids", "Catalogues", "Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization", "Costing"] },
-        { "Formulas", ["Catalogues", "Text", "Batches", "Derivations", "Compatibility", "Methods", "Serialization", "Costing"] },
-        { "Batches", ["Catalogues", "Compatibility", "Methods", "Serialization", "Costing"] },
-        { "Derivations", ["Catalogues", "Text", "Batches", "Compatibility", "Methods", "Serialization", "Costing"] },
-        { "Compatibility", ["Batches", "Derivations", "Methods", "Serialization", "Costing"] },
+        { "Internal", ["Figures", "Ingredients", "Hydrocolloids", "Catalogues", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization", "Declarations", "Exchange", "Costing"] },
+        { "Figures", ["Ingredients", "Hydrocolloids", "Catalogues", "Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization", "Declarations", "Exchange", "Costing"] },
+        { "Chemistry", ["Ingredients", "Hydrocolloids", "Catalogues", "Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization", "Declarations", "Exchange", "Costing"] },
+        { "Gelation", ["Text", "Formulas", "Batches", "Derivations", "Analysis", "Compatibility", "Methods", "Serialization", "Declarations", "Exchange", "Costing"] },
+        { "Hydrocolloids", ["Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization", "Declarations", "Exchange", "Costing"] },
+        { "Ingredients", ["Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization", "Declarations", "Exchange", "Costing"] },
+        { "Catalogues", ["Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization", "Declarations", "Exchange", "Costing"] },
+        { "Text", ["Figures", "Ingredients", "Hydrocolloids", "Catalogues", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization", "Declarations", "Exchange", "Costing"] },
+        { "Thermal", ["Ingredients", "Hydrocolloids", "Catalogues", "Text", "Formulas", "Batches", "Derivations", "Gelation", "Compatibility", "Methods", "Serialization", "Declarations", "Exchange", "Costing"] },
+        { "Formulas", ["Catalogues", "Text", "Batches", "Derivations", "Compatibility", "Methods", "Serialization", "Declarations", "Exchange", "Costing"] },
+        { "Batches", ["Catalogues", "Compatibility", "Methods", "Serialization", "Declarations", "Exchange", "Costing"] },
+        { "Derivations", ["Catalogues", "Text", "Batches", "Compatibility", "Methods", "Serialization", "Declarations", "Exchange", "Costing"] },
+        { "Compatibility", ["Batches", "Derivations", "Methods", "Serialization", "Declarations", "Exchange", "Costing"] },
         { "Costing", ["Catalogues", "Derivations", "Gelation", "Compatibility", "Methods"] },
-        { "Methods", ["Catalogues", "Derivations", "Serialization", "Costing"] },
-        { "Serialization", ["Costing"] },
+        { "Methods", ["Catalogues", "Derivations", "Serialization", "Declarations", "Exchange", "Costing"] },
+        { "Serialization", ["Costing", "Declarations", "Exchange"] },
     };
 
     private static readonly Dictionary<string, string> s_folderByType = Files("")
@@ -49,6 +49,7 @@ public partial class ArchitectureTests
     [
         "KitchenUnit.cs names Source of Figures", // a property of its own of that name
         "Severity.cs names Caution of Methods", // a value of its own of that name
+        "Declaration.cs names Caution of Methods", // likewise a text of its own
         "CoolingVerdict.cs names Caution of Methods", // a property of its own of that name
         "CitationQuality.cs names Estimate of Gelation", // likewise
         "TrialDose.cs names Dose of Formulas", // properties of their own of that name

@@ -16,7 +16,10 @@ internal static class BuiltInCatalogue
     private const string AdditivesDocument = "additives.json";
 
     private const string FailuresDocument = "failures.json";
+
     private const string TechniquesDocument = "techniques.json";
+
+    private const string LabellingDocument = "labelling.json";
 
     public static Catalogue Value => Index.Catalogue;
 
@@ -27,6 +30,8 @@ internal static class BuiltInCatalogue
     public static ValueList<Additive> Additives => Identities.All;
 
     public static ValueList<KnownFailure> Failures => KnownFailures.All;
+
+    public static LabellingFacts Labelling => Labels.Facts;
 
     public static Ingredient Get(string id) => Index.Catalogue.Get(id);
 
@@ -97,7 +102,7 @@ internal static class BuiltInCatalogue
             var entries = new List<CatalogueEntry>(documents.Length);
             foreach (string document in documents)
             {
-                if (document is not (SourcesDocument or SynergiesDocument or AdditivesDocument or FailuresDocument or TechniquesDocument))
+                if (document is not (SourcesDocument or SynergiesDocument or AdditivesDocument or FailuresDocument or TechniquesDocument or LabellingDocument))
                 {
                     int start = document.LastIndexOf('/') + 1;
                     entries.Add(new CatalogueEntry(document.Substring(start, document.Length - start - ".json".Length), document));
@@ -127,6 +132,11 @@ internal static class BuiltInCatalogue
     {
         public static readonly ValueList<KnownFailure> All = FigureReader.List(
             ListOf(FailuresDocument, "failures"), FailuresDocument, new FailureReader(Reading.Figures).Read);
+    }
+
+    private static class Labels
+    {
+        public static readonly LabellingFacts Facts = new LabellingReader(Reading.Figures).Read(Parse(LabellingDocument).RootElement, LabellingDocument);
     }
 
     private static class Pairs

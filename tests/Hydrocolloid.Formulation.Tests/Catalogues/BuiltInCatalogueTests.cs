@@ -1,6 +1,8 @@
 using Hydrocolloid.Formulation.Compatibility;
 using System.Collections;
 using System.Reflection;
+using Hydrocolloid.Formulation.Catalogues;
+using Hydrocolloid.Formulation.Declarations;
 
 namespace Hydrocolloid.Formulation.Tests.Catalogues;
 
@@ -14,7 +16,7 @@ public class BuiltInCatalogueTests
     public void Documents_are_the_ingredients_and_are_named_for_their_ids()
     {
         string data = Path.Combine(Repository.Root, "src", "Hydrocolloid.Formulation", "Catalogues", "Data");
-        string[] files = [.. Directory.EnumerateFiles(data, "*.json", SearchOption.AllDirectories).Select(f => Path.GetFileNameWithoutExtension(f)!).Where(f => f is not ("sources" or "synergies" or "additives" or "failures" or "techniques"))];
+        string[] files = [.. Directory.EnumerateFiles(data, "*.json", SearchOption.AllDirectories).Select(f => Path.GetFileNameWithoutExtension(f)!).Where(f => f is not ("sources" or "synergies" or "additives" or "failures" or "techniques" or "labelling"))];
 
         s_all.Select(i => i.Id).Should().BeEquivalentTo(files).And.OnlyHaveUniqueItems();
     }
@@ -99,13 +101,36 @@ public class BuiltInCatalogueTests
     [Fact]
     public void Every_figure_has_a_citation_and_every_source_is_cited()
     {
-        HashSet<string> cited = [.. s_all.SelectMany(CitedSources).Concat(Synergies.All.SelectMany(Walk).Concat(Additives.All.SelectMany(Walk)).OfType<Source>()).Select(s => s.Id)];
+        HashSet<string> cited = [.. s_all.SelectMany(CitedSources).Concat(Synergies.All.SelectMany(Walk).Concat(Additives.All.SelectMany(Walk)).Concat(LabellingCitations().SelectMany(Walk)).OfType<Source>()).Select(s => s.Id)];
         // Limits that belong to no ingredient stand in the rules.
         IEnumerable<string> citedByRules = RuleSet.Standard.OfType<IDescribedRule>().SelectMany(r => r.Card.Limits).Select(l => l.Citation.Source.Id);
 
         cited.Should().BeSubsetOf(Catalogue.BuiltIn.Sources.Select(s => s.Id));
         Catalogue.BuiltIn.Sources.Select(s => s.Id).Should().OnlyHaveUniqueItems();
         Catalogue.BuiltIn.Sources.Select(s => s.Id).Except(cited).Except(citedByRules).Should().BeEmpty();
+    }
+
+    private static IEnumerable<Citation> LabellingCitations()
+    {
+        LabellingFacts facts = BuiltInCatalogue.Labelling;
+        return
+        [
+            facts.Classes.Citation, LabelRounding.EuSource, LabelRounding.UsSource,
+            .. facts.Allergens.SelectMany(a => a.Exempt.Append(a.Name).Append(a.Codex).Append(a.Gs1Code).Concat(a.UsName is null ? [] : [a.UsName])).Select(f => f.Citation),
+            .. facts.EuEnergy.Values.Concat(facts.UsEnergy.Values).Concat(facts.Polyols.Values).Select(f => f.Citation),
+            .. facts.DryAs.Select(d => d.Part.Citation), .. facts.Notes.Values.Select(n => n.Citation),
+        ];
+    }
+
+    [Fact]
+    public void Facts_on_labels_are_of_the_catalogue_and_in_the_order_of_the_allergens()
+    {
+        LabellingFacts facts = BuiltInCatalogue.Labelling;
+
+        facts.Allergens.Select(a => a.Allergen).Should().Equal(Enum.GetValues<Allergen>());
+        facts.Classes.Value.Should().HaveCount(24);
+        facts.Polyols.Keys.Concat(facts.DryAs.SelectMany(d => d.Entries)).Should().OnlyContain(id => Catalogue.BuiltIn.Get(id).IsKnown);
+        facts.DryAs.Should().ContainSingle(d => d.Entries.IsEmpty);
     }
 
     [Fact]

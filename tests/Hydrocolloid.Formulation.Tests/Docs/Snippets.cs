@@ -1,5 +1,8 @@
+using System.Text;
 using Hydrocolloid.Formulation.Compatibility;
 using Hydrocolloid.Formulation.Costing;
+using Hydrocolloid.Formulation.Declarations;
+using Hydrocolloid.Formulation.Exchange;
 using Hydrocolloid.Formulation.Gelation;
 using Hydrocolloid.Formulation.Serialization;
 using Hydrocolloid.Formulation.Text;
@@ -40,6 +43,11 @@ internal static class Snippets
         ["method-kitchen"] = MethodKitchen,
         ["cost-sheet"] = CostOfAJelly,
         ["cost-book"] = CostOfABook,
+        ["label"] = Label,
+        ["batch-csv"] = BatchAsCsv,
+        ["costing-lines"] = BatchAsCostingLines,
+        ["recipe-json-ld"] = BatchAsRecipe,
+        ["weights-csv"] = WeightsFromCsv,
     };
 
     private static void CostOfAJelly()
@@ -93,6 +101,74 @@ internal static class Snippets
 
         BookCosts costs = book.Cost(prices, day).With(new BookEntry("pear-syrup", Syrup(60)));
         Console.WriteLine($"{costs.Recosted} worked out again: {costs["pear-jelly"]}");
+        #endregion
+    }
+
+    private static void Label()
+    {
+        #region label
+        Formula pannaCotta = Formula.Named("Cream set with strawberries")
+            .Base(b => b.Share(Pantry.Cream35, 60).Share(Pantry.Strawberry, 40))
+            .Then("sweeten", p => p.Add(Pantry.Sucrose, Dose.Percent(8).OfBase))
+            .Then("gel", p => p.Add(Hydrocolloids.GelatinTypeB, Dose.Percent(1).OfTotal))
+            .Build();
+
+        Declaration label = pannaCotta.ScaleTo(Yield.Portions(20, Mass.FromGrams(80))).Declare(new LabelPlan
+        {
+            Lines = ValueList<LineLabel>.From([
+                new LineLabel("sucrose") { Name = "sugar" },
+                new LineLabel("strawberry") { Name = "strawberries", Quantify = true },
+                new LineLabel("gelatin-type-b") { Name = "beef gelatine" },
+            ]),
+        });
+        Console.Write(label.ToString());
+        #endregion
+    }
+
+    private static Batch SmallBatch() => Formula.Named("Pear sheet")
+        .Base(b => b.Share(Pantry.PearJuice, 100))
+        .Then("gel", p => p.Add(Hydrocolloids.Agar, Dose.Percent(0.45).OfPreceding))
+        .Build().ScaleTo(Yield.OfBase(Mass.FromGrams(1000)));
+
+    private static void BatchAsCsv()
+    {
+        Batch batch = SmallBatch();
+        #region batch-csv
+        byte[] file = BatchCsv.Write(batch, CsvDialect.Semicolon);
+        WeightsReading back = WeightsCsv.Read(file, CsvDialect.Semicolon);
+        Console.WriteLine(back.Rows[1]);
+        Console.WriteLine(back.ToFormula("Pear sheet").Build().Line("agar").Dose);
+        #endregion
+    }
+
+    private static void BatchAsCostingLines()
+    {
+        Batch batch = SmallBatch();
+        #region costing-lines
+        byte[] lines = CostingLines.Write(batch, new CostingExport("pear-sheet") { FormulaVersion = "3" });
+        Console.Write(Encoding.UTF8.GetString(lines).Split('\n')[1] + "\n");
+        #endregion
+    }
+
+    private static void BatchAsRecipe()
+    {
+        Batch batch = SmallBatch();
+        #region recipe-json-ld
+        byte[] recipe = RecipeJsonLd.Write(batch, batch.Formula.PlanMethod(), batch.Declare(), language: "en-GB");
+        #endregion
+        Console.WriteLine(Encoding.UTF8.GetString(recipe).Split('\n')[3].Trim());
+    }
+
+    private static void WeightsFromCsv()
+    {
+        #region weights-csv
+        WeightsReading reading = WeightsCsv.ReadText("name;amount;unit\npear juice;1,5;kg\nagar;6,75;g\nagra;1;g\nsucrose;1.5;g\n", CsvDialect.Semicolon);
+        foreach (CsvProblem problem in reading.Problems)
+        {
+            Console.WriteLine(problem);
+        }
+
+        Console.WriteLine(reading.ToFormula("From the old book").Build());
         #endregion
     }
 
@@ -320,7 +396,6 @@ internal static class Snippets
         trial.Issues.Should().BeEmpty();
     }
 
-<<<<<<< ours
     private static void WhyItFailed()
     {
         #region diagnosis
@@ -339,7 +414,9 @@ internal static class Snippets
         Console.WriteLine(diagnosis.Causes[0].Evidence[0]);
         Console.WriteLine(diagnosis.Rescue[0].Value);
         Console.WriteLine(sheet.Diagnose(Symptom.TooSoft).AskFirst[0]);
-=======
+        #endregion
+    }
+
     private static void PlanOfWeighing()
     {
         #region weighing-plan
@@ -380,7 +457,6 @@ internal static class Snippets
         Console.WriteLine(learned);
         Batch batch = cream.ScaleTo(Yield.Portions(100, Mass.FromGrams(100)), learned.ToLosses(toppedUp: true));
         Console.Write(batch.ExplainFinished().ToText());
->>>>>>> theirs
         #endregion
     }
 
