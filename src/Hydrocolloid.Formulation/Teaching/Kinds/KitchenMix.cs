@@ -1,0 +1,172 @@
+using Hydrocolloid.Formulation.Internal;
+using UnitsNet;
+using static Hydrocolloid.Formulation.Teaching.Misconception;
+
+namespace Hydrocolloid.Formulation.Teaching.Kinds;
+
+/// <summary>The formula of an exercise, drawn or a teacher's own, with the line that is asked for; and the mass of that line, with or without mistakes.</summary>
+internal sealed class KitchenMix(Formula formula, string label)
+{
+    private static readonly Ingredient[] s_bases = [Pantry.Water, Pantry.PearJuice, Pantry.AppleJuice, Pantry.CucumberJuice, Pantry.WholeMilk];
+
+    public static readonly Ingredient[] UsualAgents =
+        [Hydrocolloids.Agar, Hydrocolloids.GelatinTypeA, Hydrocolloids.GellanLowAcyl, Hydrocolloids.CarrageenanKappa, Hydrocolloids.CarrageenanIota];
+
+    public Formula Formula { get; } = formula;
+
+    public string Label { get; } = label;
+
+    public FormulaLine Line => Formula.Line(Label);
+
+    public string Name => Line.Ingredient.Name.ToLowerInvariant();
+
+    /// <summary>A base, sugar (and from the second level of some kinds salt), and an agent on a reference; or a teacher's own.</summary>
+    public static KitchenMix? Draw(ExerciseDraw draw, DoseReference reference, bool sugar = true, bool salt = false)
+    {
+        if (!draw.Settings.Formulas.IsEmpty)
+        {
+            Formula own = draw.Pick(draw.Settings.Formulas);
+            FormulaLine[] doses = [.. own.Lines.Where(l => !l.IsBase && l.Dose.Reference.Kind is not (DoseReferenceKind.Line or DoseReferenceKind.Water)
+                && (draw.Settings.Agents.IsEmpty || draw.Settings.Agents.Any(a => a.Id == l.Ingredient.Id)))];
+            if (doses.Length == 0)
+            {
+                return null;
+            }
+
+            FormulaLine line = draw.Pick(doses);
+            draw.State("dose", line.Dose.PercentByMass, "%");
+            return new KitchenMix(own, line.Label);
+        }
+
+        if (draw.Agent(UsualAgents) is not { } agent)
+        {
+            return null;
+        }
+
+        Ingredient liquid = draw.Pick(s_bases);
+        FormulaBuilder builder = Formula.Named("Exercise").Base(b => b.Share(liquid, 100));
+        if (sugar)
+        {
+            double sugarPercent = draw.Number("sugar", 5, 30, draw.Settings.WithCalculator ? 1 : 5, "%");
+            double saltPercent = salt ? draw.Number("salt", 0.5, 1.5, 0.5, "%") : 0;
+            builder = builder.Then("season", p =>
+            {
+                p.Add(Pantry.Sucrose, Dose.Percent(sugarPercent).OfBase);
+                if (salt)
+                {
+                    p.Add(Pantry.Salt, Dose.Percent(saltPercent).OfBase);
+                }
+            });
+        }
+
+        double percent = draw.Dose("dose", agent);
+        return new KitchenMix(builder.Then("gel", p => p.Add(agent, Dose.Percent(percent).Of(reference))).Build(), agent.Id);
+    }
+
+    /// <summary>The lines after the base in words.</summary>
+    public string Additions => string.Join("; ", Formula.Lines.Where(l => !l.IsBase).Select(l => $"{l.Ingredient.Name.ToLowerInvariant()}, {l.Dose}"));
+
+    /// <summary>The base in words.</summary>
+    public string BaseName => Formula.Base.Parts.Count == 1 ? Formula.Base.Parts[0].Ingredient.Name.ToLowerInvariant() : "the base";
+
+    /// <summary>The mistakes about a dose that can be made here.</summary>
+    public Misconception[] DoseMistakes(params Misconception[] more)
+    {
+        DoseReferenceKind kind = Line.Dose.Reference.Kind;
+        var all = new List<Misconception> { DecimalPlace, NotPerHundred };
+        if (kind != DoseReferenceKind.Base)
+        {
+            all.Add(PercentOfBase);
+        }
+
+        if (kind == DoseReferenceKind.Base)
+        {
+            all.Add(PercentOfTotal);
+        }
+
+        if (kind == DoseReferenceKind.Preceding)
+        {
+            all.Add(PercentOfTotal);
+            if (IsSugared)
+            {
+                all.Add(ForgotSugar);
+            }
+        }
+
+        if (kind == DoseReferenceKind.Total)
+        {
+            all.Add(PercentOfPreceding);
+        }
+
+        all.AddRange(more);
+        return [.. all];
+    }
+
+    /// <summary>The mass of the line at a size; null where the mistakes do not go together or leave no formula.</summary>
+    public WorkedSolution? Mass(Yield yield, Losses losses, Func<Misconception, bool> made, params SolutionStep[] conversion)
+    {
+        DoseReference[] wrong = [.. References(made)];
+        if (wrong.Length > 1 || (wrong.Length > 0 && (made(ForgotSugar) || made(RoundedEarly))))
+        {
+            return null;
+        }
+
+        Dose dose = Line.Dose;
+        double percent = made(DecimalPlace) ? dose.PercentByMass / 10 : dose.PercentByMass;
+        Formula formula = Formula;
+        try
+        {
+            formula = wrong.Length > 0 || made(DecimalPlace) ? formula.WithDose(Label, Dose.Percent(percent).Of(wrong.Length > 0 ? wrong[0] : dose.Reference)) : formula;
+            formula = made(ForgotSugar) ? formula.Without(Pantry.Sucrose.Id) : formula;
+        }
+        catch (FormulaException)
+        {
+            return null;
+        }
+
+        if (!formula.TryScaleTo(yield, losses, out Batch? batch, out _))
+        {
+            return null;
+        }
+
+        WorkedSolution solution = WorkedSolution.From(batch.Explain(Label)).After(conversion);
+        SolutionStep last = solution.Steps[solution.Steps.Count - 1];
+        if (made(RoundedEarly))
+        {
+            // What the percentage is taken of, cut to two digits before it is used.
+            double whole = last.Value / percent * 100, rounded = TwoDigits(whole);
+            solution = solution.Then(new SolutionStep("Rounded on the way.", Label, $"{Numbers.Significant(percent, 6)}/100 × {Numbers.Exact(rounded)} g", percent / 100 * rounded, "g"));
+            last = solution.Steps[solution.Steps.Count - 1];
+        }
+
+        return made(NotPerHundred)
+            ? solution.Then(new SolutionStep("The percentage used as it stands.", Label, $"100 × {Numbers.Significant(last.Value, 6)} g", last.Value * 100, "g"))
+            : solution;
+    }
+
+    private bool IsSugared => Formula.FindLine(Pantry.Sucrose.Id) is { IsBase: false } sugar && sugar.PhaseIndex < Line.PhaseIndex && Label != sugar.Label;
+
+    private static double TwoDigits(double value)
+    {
+        double unit = Math.Pow(10, Math.Floor(Math.Log10(value)) - 1);
+        return Math.Round(value / unit, MidpointRounding.AwayFromZero) * unit;
+    }
+
+    private static IEnumerable<DoseReference> References(Func<Misconception, bool> made)
+    {
+        if (made(PercentOfBase))
+        {
+            yield return DoseReference.Base;
+        }
+
+        if (made(PercentOfPreceding))
+        {
+            yield return DoseReference.Preceding;
+        }
+
+        if (made(PercentOfTotal))
+        {
+            yield return DoseReference.Total;
+        }
+    }
+}
