@@ -31,7 +31,7 @@ public sealed record ExerciseSet(ValueList<Exercise> Exercises)
             ExerciseKind kind = kinds[turn++ % kinds.Count];
             int low = LowestOf(kind, allowed), high = HighestOf(kind, allowed);
             int level = low + (int)((long)(high - low + 1) * made.Count / count);
-            if (kind.TryGenerate(random.Next(), level, allowed, out Exercise? exercise) && questions.Add(exercise.Question))
+            if (kind.TryGenerate(random.Next(), level, allowed, out Exercise? exercise) && questions.Add(exercise.Question + exercise.Form.Options))
             {
                 made.Add(exercise);
             }

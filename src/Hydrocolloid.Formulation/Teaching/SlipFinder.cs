@@ -89,7 +89,8 @@ internal static class SlipFinder
                 continue;
             }
 
-            if (wrong.Steps.Any(s => s.Quantity == step.Quantity && Math.Abs(s.Value - step.Value) <= 1e-9 * Math.Abs(step.Value)))
+            // A mistake at the end works the same quantity out once more: the last time counts.
+            if (wrong.Steps.LastOrDefault(s => s.Quantity == step.Quantity) is { } same && Math.Abs(same.Value - step.Value) <= 1e-9 * Math.Abs(step.Value))
             {
                 kept++;
             }

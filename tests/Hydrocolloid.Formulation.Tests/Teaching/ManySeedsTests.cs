@@ -19,7 +19,7 @@ public class ManySeedsTests
         for (ulong seed = 0; seed < Seeds; seed++)
         {
             Exercise exercise = kind.Generate(seed, 1 + (int)(seed % (ulong)kind.Levels));
-            questions.Add(exercise.Question);
+            questions.Add(exercise.Question + exercise.Form.Options);
             IsFair(exercise, $"{id} {seed}: {exercise.Question}");
         }
 

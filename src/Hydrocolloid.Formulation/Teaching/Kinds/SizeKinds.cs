@@ -178,8 +178,10 @@ internal static class SizeKinds
                 }, CutOff);
         }
 
+        // A batch of more than 5 kg is not one to ask for.
         double tolerance = draw.Number("tolerance", 2, 10, 1, "%");
-        return !draw.Settings.Formulas.IsEmpty && mix.Line.Dose.Reference.Kind != DoseReferenceKind.Base ? null : new ExerciseDraft(
+        bool tooLarge = balance.SmallestWithin(tolerance).Grams / mix.Formula.Proportions.MassOf(mix.Line) > 5000;
+        return tooLarge || mix.Line.Dose.Reference.Kind != DoseReferenceKind.Base ? null : new ExerciseDraft(
             $"The {mix.Name} is {mix.Line.Dose}. The balance has a division of {G(division)}. Rounding may change the dose by at most {Numbers.Exact(tolerance)} %. What is the smallest base that can be made?",
             AnswerForm.Number(QuantityKind.Mass, "g"),
             made =>
