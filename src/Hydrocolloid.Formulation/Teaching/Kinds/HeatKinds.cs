@@ -52,12 +52,7 @@ internal static class HeatKinds
     {
         double heatHot = draw.Number("specific-heat-hot", 4, 4, 1, "kJ/(kg·K)");
         double heatCold = draw.Level == 1 ? draw.State("specific-heat-cold", heatHot, "kJ/(kg·K)") : draw.Number("specific-heat-cold", 2.8, 3.6, 0.1, "kJ/(kg·K)");
-        double hotGrams = draw.Number("hot-mass", 300, 2000, 50, "g"), coldGrams = draw.Number("cold-mass", 100, 1000, 50, "g");
-        if (coldGrams >= hotGrams)
-        {
-            return null;
-        }
-
+        double hotGrams = draw.Number("hot-mass", 300, 2000, 50, "g"), coldGrams = draw.Number("cold-mass", 100, Math.Min(1000, Math.Max(hotGrams - 50, 100)), 50, "g");
         bool inverse = draw.Level == 3;
         var hot = draw.Temperature("hot-temperature", 70, 95, 1);
         var second = inverse ? draw.Temperature("target", 45, 65, 1) : draw.Temperature("cold-temperature", 3, 25, 1);

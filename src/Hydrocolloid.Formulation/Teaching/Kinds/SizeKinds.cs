@@ -145,7 +145,7 @@ internal static class SizeKinds
                 SolutionStep[] each = [.. stocks.Select((s, i) => new SolutionStep("Divide the stock by what one part of base takes.", "base by " + s.Label,
                     $"{G(s.Available.Grams)} / {Numbers.Significant(mix.Formula.Proportions.MassOf(additions[i]), 6)} per unit of base", bases[i], "g"))];
                 double found = made(MostPlentiful) ? bases.Max() : mix.Formula.ScaleTo(Yield.FromStocks(stocks), Losses.None).BaseMass.Grams;
-                return WorkedSolution.Of(each).Then(new SolutionStep("The smallest decides.", "base", string.Join(" or ", bases.Select(G)), found, "g"));
+                return WorkedSolution.Of(each).Then(new SolutionStep("The smallest decides.", "base", "the smallest of these", found, "g"));
             }, MostPlentiful);
     }
 
