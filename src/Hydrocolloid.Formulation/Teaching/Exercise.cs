@@ -52,7 +52,7 @@ public sealed record Exercise
     public string SolutionText()
         => string.Concat(Solution.Steps.Select((s, i) => $"{Numbers.Exact(i + 1)}. {(s.Law.Length == 0 ? "" : s.Law + " ")}{s}\n"))
             + (Form.Shape == AnswerShape.Number
-                ? $"Nothing is rounded on the way (six digits are shown); the answer is rounded to {(Form.Digits is { } d ? Numbers.Exact(d) + " significant digits" : Numbers.Exact(Form.Decimals!.Value) + " decimals")}: {AnswerText}\n"
+                ? $"Nothing is rounded on the way (six digits are shown); the answer is rounded to {(Form.Digits is { } d ? Numbers.Exact(d) + " significant digits" : Numbers.Exact(Form.Decimals!.Value) + (Form.Decimals == 1 ? " decimal" : " decimals"))}: {AnswerText}\n"
                 : $"Answer: {AnswerText}\n");
 
     /// <summary>The question.</summary>

@@ -150,7 +150,11 @@ public static class ExerciseJson
             json.WriteString("law", step.Law);
             json.WriteString("quantity", step.Quantity);
             json.WriteString("expression", step.Expression);
-            json.WriteNumber("value", step.Value);
+            if (step.Value is { } result)
+            {
+                json.WriteNumber("value", result);
+            }
+
             json.WriteString("unit", step.Unit);
             json.WriteEndObject();
         });
@@ -181,7 +185,7 @@ public static class ExerciseJson
     private static Exercise ReadExercise(JsonElement item)
     {
         WorkedSolution solution = WorkedSolution.Restored(
-            List(item.GetProperty("solution"), s => new SolutionStep(Text(s, "law"), Text(s, "quantity"), Text(s, "expression"), s.GetProperty("value").GetDouble(), Text(s, "unit"))),
+            List(item.GetProperty("solution"), s => new SolutionStep(Text(s, "law"), Text(s, "quantity"), Text(s, "expression"), s.TryGetProperty("value", out JsonElement result) ? result.GetDouble() : null, Text(s, "unit"))),
             TextList(item, "keys"));
         AnswerForm form = ReadForm(item.GetProperty("asked"));
         if (form.Shape == AnswerShape.Number ? solution.Steps.IsEmpty : solution.Keys.IsEmpty || solution.Keys.Any(k => form.IndexOf(k) < 0))

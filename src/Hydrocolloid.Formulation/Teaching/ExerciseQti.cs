@@ -31,8 +31,8 @@ public static class ExerciseQti
         string cardinality = form.Shape switch { AnswerShape.Order => "ordered", AnswerShape.List => "multiple", _ => "single" };
         IEnumerable<string> correct = isNumber ? [Numbers.Exact(exercise.Solution.Value)] : exercise.Solution.Keys.Select(IdentifierOf);
         var xml = new StringBuilder("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n")
-            .Append($"<qti-assessment-item xmlns=\"{Namespace}\" xmlns:xsi=\"http://www.w3.org/2001/XMLSchema-instance\" xsi:schemaLocation=\"{SchemaLocation}\" identifier=\"{identifier}\" title=\"{ExerciseSheet.Escaped(exercise.Kind)}\" adaptive=\"false\" time-dependent=\"false\" xml:lang=\"en\">\n")
-            .Append($"  <qti-response-declaration identifier=\"RESPONSE\" cardinality=\"{cardinality}\" base-type=\"{(isNumber ? "float" : "identifier")}\">\n    <qti-correct-response>\n")
+            .Append((string)$"<qti-assessment-item xmlns=\"{Namespace}\" xmlns:xsi=\"http://www.w3.org/2001/XMLSchema-instance\" xsi:schemaLocation=\"{SchemaLocation}\" identifier=\"{identifier}\" title=\"{ExerciseSheet.Escaped(exercise.Kind)}\" adaptive=\"false\" time-dependent=\"false\" xml:lang=\"en\">\n")
+            .Append((string)$"  <qti-response-declaration identifier=\"RESPONSE\" cardinality=\"{cardinality}\" base-type=\"{(isNumber ? "float" : "identifier")}\">\n    <qti-correct-response>\n")
             .Append(string.Concat(correct.Select(v => $"      <qti-value>{v}</qti-value>\n")))
             .Append("    </qti-correct-response>\n  </qti-response-declaration>\n")
             .Append("  <qti-outcome-declaration identifier=\"SCORE\" cardinality=\"single\" base-type=\"float\">\n    <qti-default-value>\n      <qti-value>0</qti-value>\n    </qti-default-value>\n  </qti-outcome-declaration>\n")

@@ -116,7 +116,7 @@ public static class Marking
 
         // The last step is the answer itself, which is not right here.
         int found = worked.Take(worked.Length - 1).Count(step => written.Any(w =>
-            TryRead(KindOf(step.Unit), step.Unit, w, provider, out double value, out _) && Math.Abs(value - step.Value) <= 0.005 * Math.Abs(step.Value)));
+            TryRead(KindOf(step.Unit), step.Unit, w, provider, out double value, out _) && step.Value is { } right && Math.Abs(value - right) <= 0.005 * Math.Abs(right)));
         return 100.0 * found / worked.Length;
     }
 
@@ -202,8 +202,8 @@ public static class Marking
         return distinct == keys.Length && (form.Shape switch { AnswerShape.Choice => distinct == 1, AnswerShape.Order => distinct == form.Options.Count, _ => distinct > 0 });
     }
 
-    private static bool IsSameOptions(AnswerForm form, IReadOnlyCollection<string> a, ValueList<string> b)
-        => form.Shape == AnswerShape.List ? a.Count == b.Count && a.All(k => b.Contains(k)) : a.SequenceEqual(b);
+    private static bool IsSameOptions(AnswerForm form, string[] a, ValueList<string> b)
+        => form.Shape == AnswerShape.List ? a.Length == b.Count && a.All(k => b.Contains(k)) : a.SequenceEqual(b);
 
     private static ValueList<string> Texts(params string[] texts) => ValueList<string>.From(texts.Where(t => t.Length > 0));
 }

@@ -90,7 +90,8 @@ internal static class SlipFinder
             }
 
             // A mistake at the end works the same quantity out once more: the last time counts.
-            if (wrong.Steps.LastOrDefault(s => s.Quantity == step.Quantity) is { } same && Math.Abs(same.Value - step.Value) <= 1e-9 * Math.Abs(step.Value))
+            if (wrong.Steps.LastOrDefault(s => s.Quantity == step.Quantity) is { } same
+                && (step.Value is { } value ? same.Value is { } other && Math.Abs(other - value) <= 1e-9 * Math.Abs(value) : same.Expression == step.Expression))
             {
                 kept++;
             }

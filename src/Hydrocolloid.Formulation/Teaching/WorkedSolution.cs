@@ -17,8 +17,8 @@ public sealed record WorkedSolution
     /// <summary>The options answered, in order; empty if the answer is a number.</summary>
     public ValueList<string> Keys { get; }
 
-    /// <summary>The number answered: the value of the last step, in its unit.</summary>
-    public double Value => Steps[Steps.Count - 1].Value;
+    /// <summary>The number answered: the value of the last step, in its unit; not a number if that step is a verdict.</summary>
+    public double Value => Steps[Steps.Count - 1].Value ?? double.NaN;
 
     /// <summary>The steps of a derivation, each once, with the law that each one applies.</summary>
     /// <param name="derivation">The derivation.</param>

@@ -77,7 +77,7 @@ internal static class ChoiceKinds
 
         WorkedSolution steps = WorkedSolution.Of([.. all.Select(a => new SolutionStep("The mass of a dose is its percentage over 100, times what it is a percentage of.", a.Text, $"{N(a.Percent)}/100 × {N(a.Grams / a.Percent * 100)} g", a.Grams, "g"))]);
         return new ExerciseDraft(
-            $"{N(baseGrams)} g of water and sugar ({N(sugar)} % of the base) are to be set with {agent.Name.ToLowerInvariant()}. Put these doses in order, the smallest mass first.",
+            $"{N(baseGrams)} g of water and sugar ({N(sugar)} % of the base) are to be set with {KitchenMix.InText(agent)}. Put these doses in order, the smallest mass first.",
             AnswerForm.Of(AnswerShape.Order, draw.Shuffled([.. all.Select(a => new AnswerOption(a.Key, a.Text))])),
             made => steps.Choosing([.. (made(PercentOfBase) ? all.OrderBy(a => a.Percent) : all.OrderBy(a => a.Grams)).Select(a => a.Key)]), PercentOfBase);
     }
@@ -147,7 +147,7 @@ internal static class ChoiceKinds
 
         string[] chosen = [.. draw.Shuffled([.. bad.Select(Option)]).Take(wrongCount).Select(o => o.Key)];
         AnswerOption[] options = draw.Shuffled([.. bad.Where(b => chosen.Contains(b.Id)).Select(Option), .. draw.Shuffled([.. good.Select(Option)]).Take(4 - wrongCount)]);
-        SolutionStep[] steps = [.. chosen.OrderBy(c => c, StringComparer.Ordinal).Select(c => new SolutionStep(situation.Reasons[c], c, "does not fit", 1, ""))];
+        SolutionStep[] steps = [.. chosen.OrderBy(c => c, StringComparer.Ordinal).Select(c => new SolutionStep(situation.Reasons[c], c, "does not fit", null, ""))];
         return new ExerciseDraft(
             $"A gel of pear juice is planned for {situation.Name}. Which {(wrongCount == 1 ? "agent does" : "agents do")} not fit?",
             AnswerForm.Of(wrongCount == 1 ? AnswerShape.Choice : AnswerShape.List, options),

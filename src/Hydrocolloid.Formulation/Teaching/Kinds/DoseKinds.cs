@@ -134,7 +134,7 @@ internal static class DoseKinds
             _ => [PercentOfBase, PercentOfPreceding],
         };
         return new ExerciseDraft(
-            $"The base is {Numbers.Significant(baseGrams, 6)} g of {mix.BaseName}. Added to it: {string.Join("; ", weighed.Select(w => $"{Numbers.Significant(w.Grams, 6)} g of {w.Line.Ingredient.Name.ToLowerInvariant()}"))}."
+            $"The base is {Numbers.Significant(baseGrams, 6)} g of {mix.BaseName}. Added to it: {string.Join("; ", weighed.Select(w => $"{Numbers.Significant(w.Grams, 6)} g of {KitchenMix.InText(w.Line.Ingredient)}"))}."
                 + $" What percentage of {asked} is the {mix.Name}?",
             AnswerForm.Number(QuantityKind.Percent, "%"), Solve, [DecimalPlace, NotPerHundred, .. wrongReferences]);
     }

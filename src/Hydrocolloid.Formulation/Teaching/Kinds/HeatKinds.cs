@@ -119,14 +119,16 @@ internal static class HeatKinds
         double Kilopascals(double t) => Numbers.RoundHalfAway(SaturatedWater.PressureAt(Temperature.FromDegreesCelsius(t)).Value.Kilopascals, 2);
         double air = draw.State("air-pressure", Numbers.RoundHalfAway(pascals / 1000, 2), "kPa");
         double p1 = draw.State("pressure-at-" + N(low), Kilopascals(low), "kPa"), p2 = draw.State("pressure-at-" + N(low + 1), Kilopascals(low + 1), "kPa");
-        return new ExerciseDraft(
+        // In proportion between two rows of the steam table, as on the board; the boiling point of the library must agree.
+        double share = (air - p1) / (p2 - p1);
+        return Math.Abs(low + share - celsius) > 0.02 ? null : new ExerciseDraft(
             $"At {N(metres)} m the air presses with {N(air)} kPa. Steam has {N(p1)} kPa at {N(low)} °C and {N(p2)} kPa at {N(low + 1)} °C. At what temperature does water boil there?",
             AnswerForm.Reading(QuantityKind.Temperature, "°C", 1),
             made => made(SeaLevelBoil)
                 ? WorkedSolution.Of(new SolutionStep("The boil at sea level.", "boil", "100 °C", 100, "°C"))
                 : WorkedSolution.Of(
-                    new SolutionStep("Water boils where its steam presses as much as the air; between two rows go in proportion.", "share of the step", $"({N(air)} - {N(p1)}) / ({N(p2)} - {N(p1)})", celsius - low, ""),
-                    new SolutionStep("Add it to the lower row.", "boil", $"{N(low)} °C + {Numbers.Fixed(celsius - low, 2)} °C", celsius, "°C")),
+                    new SolutionStep("Water boils where its steam presses as much as the air; between two rows go in proportion.", "share of the step", $"({N(air)} - {N(p1)}) / ({N(p2)} - {N(p1)})", share, ""),
+                    new SolutionStep("Add it to the lower row.", "boil", $"{N(low)} °C + {N(share)} °C", low + share, "°C")),
             SeaLevelBoil);
     }
 

@@ -18,7 +18,7 @@ internal sealed class KitchenMix(Formula formula, string label)
 
     public FormulaLine Line => Formula.Line(Label);
 
-    public string Name => Line.Ingredient.Name.ToLowerInvariant();
+    public string Name => InText(Line.Ingredient);
 
     /// <summary>A base, sugar (and from the second level of some kinds salt), and an agent on a reference; or a teacher's own.</summary>
     public static KitchenMix? Draw(ExerciseDraw draw, DoseReference reference, bool sugar = true, bool salt = false)
@@ -64,10 +64,13 @@ internal sealed class KitchenMix(Formula formula, string label)
     }
 
     /// <summary>The lines after the base in words.</summary>
-    public string Additions => string.Join("; ", Formula.Lines.Where(l => !l.IsBase).Select(l => $"{l.Ingredient.Name.ToLowerInvariant()}, {l.Dose}"));
+    public string Additions => string.Join("; ", Formula.Lines.Where(l => !l.IsBase).Select(l => $"{InText(l.Ingredient)}, {l.Dose}"));
 
     /// <summary>The base in words.</summary>
-    public string BaseName => Formula.Base.Parts.Count == 1 ? Formula.Base.Parts[0].Ingredient.Name.ToLowerInvariant() : "the base";
+    public string BaseName => Formula.Base.Parts.Count == 1 ? InText(Formula.Base.Parts[0].Ingredient) : "the base";
+
+    /// <summary>A name inside a sentence: "gelatin, type A".</summary>
+    public static string InText(Ingredient ingredient) => char.ToLowerInvariant(ingredient.Name[0]) + ingredient.Name.Substring(1);
 
     /// <summary>The mistakes about a dose that can be made here.</summary>
     public Misconception[] DoseMistakes(params Misconception[] more)
@@ -113,34 +116,32 @@ internal sealed class KitchenMix(Formula formula, string label)
 
         Dose dose = Line.Dose;
         double percent = made(DecimalPlace) ? dose.PercentByMass / 10 : dose.PercentByMass;
-        Formula formula = Formula;
+        Formula asMade = Formula;
         try
         {
-            formula = wrong.Length > 0 || made(DecimalPlace) ? formula.WithDose(Label, Dose.Percent(percent).Of(wrong.Length > 0 ? wrong[0] : dose.Reference)) : formula;
-            formula = made(ForgotSugar) ? formula.Without(Pantry.Sucrose.Id) : formula;
+            asMade = wrong.Length > 0 || made(DecimalPlace) ? asMade.WithDose(Label, Dose.Percent(percent).Of(wrong.Length > 0 ? wrong[0] : dose.Reference)) : asMade;
+            asMade = made(ForgotSugar) ? asMade.Without(Pantry.Sucrose.Id) : asMade;
         }
         catch (FormulaException)
         {
             return null;
         }
 
-        if (!formula.TryScaleTo(yield, losses, out Batch? batch, out _))
+        if (!asMade.TryScaleTo(yield, losses, out Batch? batch, out _))
         {
             return null;
         }
 
         WorkedSolution solution = WorkedSolution.From(batch.Explain(Label)).After(conversion);
-        SolutionStep last = solution.Steps[solution.Steps.Count - 1];
         if (made(RoundedEarly))
         {
             // What the percentage is taken of, cut to two digits before it is used.
-            double whole = last.Value / percent * 100, rounded = TwoDigits(whole);
+            double whole = solution.Value / percent * 100, rounded = TwoDigits(whole);
             solution = solution.Then(new SolutionStep("Rounded on the way.", Label, $"{Numbers.Significant(percent, 6)}/100 × {Numbers.Exact(rounded)} g", percent / 100 * rounded, "g"));
-            last = solution.Steps[solution.Steps.Count - 1];
         }
 
         return made(NotPerHundred)
-            ? solution.Then(new SolutionStep("The percentage used as it stands.", Label, $"100 × {Numbers.Significant(last.Value, 6)} g", last.Value * 100, "g"))
+            ? solution.Then(new SolutionStep("The percentage used as it stands.", Label, $"100 × {Numbers.Significant(solution.Value, 6)} g", solution.Value * 100, "g"))
             : solution;
     }
 

@@ -92,13 +92,15 @@ internal static class SizeKinds
         Formula syrup = Formula.Named("Syrup").Base(b => b.Share(Pantry.Water, 100)).Then("sweeten", p => p.Add(Pantry.Sucrose, Dose.Percent(sugar).OfBase)).Build();
         Batch batch = syrup.ScaleTo(Yield.Moulds(cavities, new MouldPlan("mould", Volume.FromMilliliters(millilitres))), Losses.None);
         double density = batch.Fill(new MouldPlan("mould", Volume.FromMilliliters(millilitres))).Density.Value / 1000;
-        string stated = Numbers.Fixed(draw.State("density", Numbers.RoundHalfAway(density, 4), "g/mL"), 4);
-        return new ExerciseDraft(
+        double rounded = draw.State("density", Numbers.RoundHalfAway(density, 4), "g/mL");
+        string stated = Numbers.Fixed(rounded, 4);
+        // The board counts with the density as it is stated; the batch of the library must agree.
+        return Math.Abs(cavities * millilitres * rounded / batch.AssembledMass.Grams - 1) > 1e-4 ? null : new ExerciseDraft(
             $"{Numbers.Exact(cavities)} cavities of {Numbers.Exact(millilitres)} mL each are filled with a mix of water and sugar ({Numbers.Exact(sugar)} % of the water). At the temperature of filling it has {stated} g/mL. What mass is needed?",
             AnswerForm.Number(QuantityKind.Mass, "g"),
             made => WorkedSolution.Of(
                 new SolutionStep("Multiply the volume of one by how many there are.", "volume", $"{Numbers.Exact(cavities)} × {Numbers.Exact(millilitres)} mL", cavities * millilitres, "mL"),
-                new SolutionStep("Mass is volume times density.", "mass", $"{Numbers.Exact(cavities * millilitres)} mL × {(made(VolumeForMass) ? "1" : stated)} g/mL", made(VolumeForMass) ? cavities * millilitres : batch.AssembledMass.Grams, "g")),
+                new SolutionStep("Mass is volume times density.", "mass", $"{Numbers.Exact(cavities * millilitres)} mL × {(made(VolumeForMass) ? "1" : stated)} g/mL", cavities * millilitres * (made(VolumeForMass) ? 1 : rounded), "g")),
             VolumeForMass);
     }
 
@@ -138,7 +140,7 @@ internal static class SizeKinds
         }
 
         return new ExerciseDraft(
-            $"The base is {mix.BaseName}, of which there is plenty; added to it: {mix.Additions}. In stock: {string.Join("; ", stocks.Select((s, i) => $"{G(s.Available.Grams)} of {additions[i].Ingredient.Name.ToLowerInvariant()}"))}. How many grams of base can be made into gel?",
+            $"The base is {mix.BaseName}, of which there is plenty; added to it: {mix.Additions}. In stock: {string.Join("; ", stocks.Select((s, i) => $"{G(s.Available.Grams)} of {KitchenMix.InText(additions[i].Ingredient)}"))}. How many grams of base can be made into gel?",
             AnswerForm.Number(QuantityKind.Mass, "g"),
             made =>
             {

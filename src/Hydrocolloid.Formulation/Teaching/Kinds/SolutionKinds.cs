@@ -47,20 +47,22 @@ internal static class SolutionKinds
     private static ExerciseDraft? Abv(ExerciseDraw draw)
     {
         double strong = draw.Number("abv", 36, 60, 2, "% vol");
-        double strongByMass = draw.State("by-mass", Numbers.RoundHalfAway(EthanolWater.PercentByMass(strong), 2), "%");
+        double strongByMass = draw.State("by-mass", Numbers.RoundHalfAway(EthanolWater.PercentByMass(strong), 3), "%");
         var (mass, text, conversion) = draw.BulkMass("spirit-mass", 100, 1000, 50);
         double grams = mass.Grams;
         if (draw.Level == 1)
         {
             double target = draw.Number("abv-target", 8, 24, 2, "% vol");
-            double targetByMass = draw.State("target-by-mass", Numbers.RoundHalfAway(EthanolWater.PercentByMass(target), 2), "%");
-            return new ExerciseDraft(
+            double targetByMass = draw.State("target-by-mass", Numbers.RoundHalfAway(EthanolWater.PercentByMass(target), 3), "%");
+            // The board counts with the strengths as they are stated; the blend of the library must agree.
+            double water = EthanolWater.ToStrength(mass, strong, 0, target).Added.Grams;
+            return Math.Abs(grams * (strongByMass - targetByMass) / targetByMass / water - 1) > 3e-4 ? null : new ExerciseDraft(
                 $"{text} of spirit has {N(strong)} % alcohol by volume, which is {N(strongByMass)} % by mass. How many grams of water bring it to {N(target)} % by volume ({N(targetByMass)} % by mass)?",
                 AnswerForm.Number(QuantityKind.Mass, "g"),
                 made =>
                 {
                     double from = made(VolumeForMass) ? strong : strongByMass, to = made(VolumeForMass) ? target : targetByMass;
-                    double result = made(VolumeForMass) ? grams * (from - to) / to : EthanolWater.ToStrength(mass, strong, 0, target).Added.Grams;
+                    double result = grams * (from - to) / to;
                     return WorkedSolution.Of(
                         new SolutionStep("The alcohol weighs the same before and after; work with % by mass.", "alcohol", $"{N(grams)} g × {N(from)}/100", grams * from / 100, "g"),
                         new SolutionStep("Divide by the share that it shall have.", "blend", $"{N(grams * from / 100)} g / ({N(to)}/100)", grams + result, "g"),
@@ -71,7 +73,7 @@ internal static class SolutionKinds
         double juice = Math.Round(grams * draw.Number("juice-parts", 1, 6, 1, ""));
         EthanolBlend blend = EthanolWater.Blend(mass, strong, UnitsNet.Mass.FromGrams(juice), 0);
         draw.State("juice-mass", juice, "g");
-        return new ExerciseDraft(
+        return Math.Abs(grams * strongByMass / (grams + juice) / blend.EthanolPercentByMass - 1) > 1e-4 ? null : new ExerciseDraft(
             $"{text} of spirit of {N(strong)} % alcohol by volume ({N(strongByMass)} % by mass) is mixed with {N(juice)} g of water. What percentage of alcohol by mass has the blend?",
             AnswerForm.Number(QuantityKind.Percent, "%"),
             made =>
@@ -80,7 +82,7 @@ internal static class SolutionKinds
                 return WorkedSolution.Of(
                     new SolutionStep("The mass of the alcohol.", "alcohol", $"{N(grams)} g × {N(share)}/100", grams * share / 100, "g"),
                     new SolutionStep("Over everything.", "by mass", $"{N(grams * share / 100)} g / ({N(grams)} g + {N(juice)} g) × 100 %",
-                        made(VolumeForMass) ? grams * share / (grams + juice) : made(PlainAverage) ? share / 2 : blend.EthanolPercentByMass, "%")).After(conversion);
+                        made(PlainAverage) ? share / 2 : grams * share / (grams + juice), "%")).After(conversion);
             }, VolumeForMass, PlainAverage);
     }
 }
