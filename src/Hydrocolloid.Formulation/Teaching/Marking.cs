@@ -41,7 +41,7 @@ public static class Marking
         {
             // A working without a readable answer keeps what it has earned.
             return new MarkedAnswer(MarkOutcome.AskedAgain, WorkingPercent(exercise, working, provider), Texts(
-                $"Please write the answer again, as one number{(form.Unit.Length == 0 || form.Quantity is null ? "" : $" with its unit, such as {(form.Unit == "%" ? "%" : form.Unit)}")}.", error));
+                $"Please write the answer again, as one number{(form.Unit.Length == 0 || form.Quantity is null ? "" : $" with its unit, such as 12 {form.Unit}")}.", error));
         }
 
         if (SlipFinder.IsSame(form, value, exercise.Solution.Value))

@@ -31,13 +31,15 @@ internal static class SlipFinder
 
     private static void AddPairs(List<ExpectedSlip> found, Exercise exercise, ExerciseDraft draft)
     {
+        // Two together only of mistakes that can each be told alone.
         ExpectedSlip[] alone = [.. found];
+        Misconception[] told = [.. alone.Select(s => s.Misconceptions[0]).Where(draft.Misconceptions.Contains)];
         var pairs = new List<ExpectedSlip>();
-        for (int i = 0; i < draft.Misconceptions.Count; i++)
+        for (int i = 0; i < told.Length; i++)
         {
-            for (int j = i + 1; j < draft.Misconceptions.Count; j++)
+            for (int j = i + 1; j < told.Length; j++)
             {
-                (Misconception a, Misconception b) = (draft.Misconceptions[i], draft.Misconceptions[j]);
+                (Misconception a, Misconception b) = (told[i], told[j]);
                 Add(pairs, exercise, draft.Solve(m => m.Equals(a) || m.Equals(b)), a, b);
             }
         }

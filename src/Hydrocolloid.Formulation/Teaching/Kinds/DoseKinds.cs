@@ -24,7 +24,7 @@ internal static class DoseKinds
             return null;
         }
 
-        var (mass, text, conversion) = draw.BulkMass("base-mass", 200, 3000, draw.Settings.WithCalculator ? 50 : 500);
+        var (mass, text, conversion) = draw.BulkMass("base-mass", 500, 3000, draw.Settings.WithCalculator ? 50 : 500);
         return new ExerciseDraft(
             $"The base is {text} of {mix.BaseName}. Added to it: {mix.Additions}. How many grams of {mix.Name} is that?",
             s_grams, made => mix.Mass(Yield.OfBase(mass), Losses.None, made, conversion), mix.DoseMistakes());
@@ -39,7 +39,7 @@ internal static class DoseKinds
         }
 
         bool back = draw.Level == 3;
-        var (mass, text, conversion) = draw.BulkMass(back ? "assembled-mass" : "base-mass", 250, 4000, draw.Settings.WithCalculator ? 50 : 500);
+        var (mass, text, conversion) = draw.BulkMass(back ? "assembled-mass" : "base-mass", 500, 4000, draw.Settings.WithCalculator ? 50 : 500);
         return new ExerciseDraft(
             (back ? $"Everything together shall weigh {text}. The base is {mix.BaseName}." : $"The base is {text} of {mix.BaseName}.")
                 + $" First comes the seasoning, then the gelling agent: {mix.Additions}. How many grams of {mix.Name} do you weigh?",
@@ -56,7 +56,7 @@ internal static class DoseKinds
         }
 
         // The masses are what is given, in whole tenths of a gram; the percentages follow from them.
-        double baseGrams = draw.Number("base-mass", 400, 3000, draw.Settings.WithCalculator ? 20 : 500, "g");
+        double baseGrams = draw.Number("base-mass", 500, 3000, draw.Settings.WithCalculator ? 20 : 500, "g");
         FormulaLine[] additions = [.. mix.Formula.Lines.Where(l => !l.IsBase && l.PhaseIndex <= mix.Line.PhaseIndex)];
         var weighed = new (FormulaLine Line, double Grams)[additions.Length];
         for (int i = 0; i < additions.Length; i++)

@@ -23,7 +23,7 @@ internal static class SolutionKinds
         double brix = draw.Number("brix", 8, 16, draw.Settings.WithCalculator ? 1 : 2, "°Brix");
         double target = draw.Number("brix-target", 20, 40, draw.Settings.WithCalculator ? 1 : 10, "°Brix");
         double added = draw.Level == 1 ? 100 : draw.Number("brix-added", 60, 70, draw.Settings.WithCalculator ? 1 : 5, "°Brix");
-        var (mass, text, conversion) = draw.BulkMass("juice-mass", 300, 3000, draw.Settings.WithCalculator ? 50 : 500);
+        var (mass, text, conversion) = draw.BulkMass("juice-mass", 500, 3000, draw.Settings.WithCalculator ? 50 : 500);
         string what = added == 100 ? "sugar" : $"syrup of {N(added)} °Brix";
         double grams = mass.Grams;
         return new ExerciseDraft(
