@@ -13,13 +13,10 @@ public class TeachingBenchmarks
 
     public TeachingBenchmarks() => _answers = [.. _exercises.Select((e, i) => i % 2 == 0 || e.Slips.IsEmpty || e.Slips[0].Value is not { } wrong ? e.AnswerText : e.Form.TextOf(wrong))];
 
-    [ParamsSource(nameof(Kinds))]
-    public string Kind { get; set; } = "";
-
     public static IEnumerable<string> Kinds => ExerciseKind.Standard.Select(k => k.Id);
 
-    [Benchmark]
-    public Exercise OneExercise() => ExerciseKind.Standard.First(k => k.Id == Kind).Generate(_seed++, 1);
+    [Benchmark, ArgumentsSource(nameof(Kinds))]
+    public Exercise OneExercise(string kind) => ExerciseKind.Standard.First(k => k.Id == kind).Generate(_seed++, 1);
 
     [Benchmark]
     public int TenThousandAnswers()

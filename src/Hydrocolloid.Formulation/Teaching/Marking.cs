@@ -56,8 +56,10 @@ public static class Marking
             return Recognised(exercise, alike, earned);
         }
 
+        // All steps are right but the last one, the rounding.
+        int steps = exercise.Solution.Steps.Count(s => !s.IsGiven);
         return IsCoarse(form, value, exercise.Solution.Value)
-            ? new MarkedAnswer(MarkOutcome.Wrong, Math.Max(earned, 80), Texts($"Nearly: that is the answer rounded too far. {DigitsAsked(form)}"), ValueList<Misconception>.Own([Misconception.RoundedEarly]))
+            ? new MarkedAnswer(MarkOutcome.Wrong, Math.Max(earned, 100.0 * steps / (steps + 1)), Texts($"Nearly: that is the answer rounded too far. {DigitsAsked(form)}"), ValueList<Misconception>.Own([Misconception.RoundedEarly]))
             : new MarkedAnswer(MarkOutcome.Wrong, earned, Texts("Not right. Go through it step by step; the hints give one step at a time."));
     }
 
@@ -130,11 +132,11 @@ public static class Marking
         _ => null,
     };
 
-    /// <summary>The right number with fewer digits than asked for, but at least one.</summary>
+    /// <summary>The right number with fewer digits than asked for, but at least two.</summary>
     private static bool IsCoarse(AnswerForm form, double value, double right)
     {
         int digits = form.Digits ?? 0;
-        for (int fewer = digits - 1; fewer >= 1; fewer--)
+        for (int fewer = digits - 1; fewer >= 2; fewer--)
         {
             double unit = Math.Pow(10, Math.Floor(Math.Log10(Math.Abs(right))) - fewer + 1);
             if (Math.Abs(value - Math.Round(right / unit, MidpointRounding.AwayFromZero) * unit) <= 1e-9 * Math.Abs(right))

@@ -50,6 +50,20 @@ public class MarkingTests
         => s_board.Slips.Should().NotContain(s => s.Misconceptions.Contains(Misconception.PercentOfTotal) && s.Misconceptions.Count == 1);
 
     [Fact]
+    public void An_answer_rounded_too_far_is_nearly_right()
+    {
+        // 0.5 % of 1250 g and nothing else is 6.25 g; 6.3 g has one digit less than asked for.
+        Exercise exercise = Make("dose", 1, ("base-mass", 1250), ("dose", 0.5));
+
+        MarkedAnswer marked = Marking.Mark(exercise, "6.3 g");
+
+        exercise.AnswerText.Should().Be("6.25 g");
+        marked.Outcome.Should().Be(MarkOutcome.Wrong);
+        marked.CreditPercent.Should().Be(50);
+        marked.ToString().Should().Contain("rounded too far");
+    }
+
+    [Fact]
     public void Two_mistakes_together_are_recognised()
         // 0.03 % of the base: both the decimal point and the reference.
         => Marking.Mark(s_board, "0.3 g").Misconceptions.Should().BeEquivalentTo([Misconception.DecimalPlace, Misconception.PercentOfBase]);
