@@ -12,6 +12,8 @@ internal sealed class KitchenMix(Formula formula, string label)
     public static readonly Ingredient[] UsualAgents =
         [Hydrocolloids.Agar, Hydrocolloids.GelatinTypeA, Hydrocolloids.GellanLowAcyl, Hydrocolloids.CarrageenanKappa, Hydrocolloids.CarrageenanIota];
 
+    private readonly Dictionary<(double Percent, DoseReferenceKind Reference, bool SugarForgotten, Yield Yield, Losses Losses), WorkedSolution?> _solved = [];
+
     public Formula Formula { get; } = formula;
 
     public string Label { get; } = label;
@@ -114,25 +116,22 @@ internal sealed class KitchenMix(Formula formula, string label)
             return null;
         }
 
-        Dose dose = Line.Dose;
-        double percent = made(DecimalPlace) ? dose.PercentByMass / 10 : dose.PercentByMass;
-        Formula asMade = Formula;
-        try
+        double percent = made(DecimalPlace) ? Line.Dose.PercentByMass / 10 : Line.Dose.PercentByMass;
+        DoseReference reference = wrong.Length > 0 ? wrong[0] : Line.Dose.Reference;
+        // Mistakes made after the dose is weighed out share its derivation.
+        var key = (percent, reference.Kind, made(ForgotSugar), yield, losses);
+        if (!_solved.TryGetValue(key, out WorkedSolution? weighed))
         {
-            asMade = wrong.Length > 0 || made(DecimalPlace) ? asMade.WithDose(Label, Dose.Percent(percent).Of(wrong.Length > 0 ? wrong[0] : dose.Reference)) : asMade;
-            asMade = made(ForgotSugar) ? asMade.Without(Pantry.Sucrose.Id) : asMade;
+            weighed = Weighed(Dose.Percent(percent).Of(reference), made(ForgotSugar), yield, losses);
+            _solved.Add(key, weighed);
         }
-        catch (FormulaException)
+
+        if (weighed is null)
         {
             return null;
         }
 
-        if (!asMade.TryScaleTo(yield, losses, out Batch? batch, out _))
-        {
-            return null;
-        }
-
-        WorkedSolution solution = WorkedSolution.From(batch.Explain(Label)).After(conversion);
+        WorkedSolution solution = weighed.After(conversion);
         if (made(RoundedEarly))
         {
             // What the percentage is taken of, cut to two digits before it is used.
@@ -143,6 +142,20 @@ internal sealed class KitchenMix(Formula formula, string label)
         return made(NotPerHundred)
             ? solution.Then(new SolutionStep("The percentage used as it stands.", Label, $"100 × {Numbers.Significant(solution.Value, 6)} g", solution.Value * 100, "g"))
             : solution;
+    }
+
+    private WorkedSolution? Weighed(Dose dose, bool sugarForgotten, Yield yield, Losses losses)
+    {
+        try
+        {
+            Formula asMade = dose == Line.Dose ? Formula : Formula.WithDose(Label, dose);
+            asMade = sugarForgotten ? asMade.Without(Pantry.Sucrose.Id) : asMade;
+            return asMade.TryScaleTo(yield, losses, out Batch? batch, out _) ? WorkedSolution.From(batch.Explain(Label)) : null;
+        }
+        catch (FormulaException)
+        {
+            return null;
+        }
     }
 
     private bool IsSugared => Formula.FindLine(Pantry.Sucrose.Id) is { IsBase: false } sugar && sugar.PhaseIndex < Line.PhaseIndex && Label != sugar.Label;
