@@ -5,6 +5,7 @@ using Hydrocolloid.Formulation.Declarations;
 using Hydrocolloid.Formulation.Exchange;
 using Hydrocolloid.Formulation.Gelation;
 using Hydrocolloid.Formulation.Serialization;
+using Hydrocolloid.Formulation.Teaching;
 using Hydrocolloid.Formulation.Text;
 using Hydrocolloid.Formulation.Thermal;
 using UnitsNet;
@@ -48,6 +49,8 @@ internal static class Snippets
         ["costing-lines"] = BatchAsCostingLines,
         ["recipe-json-ld"] = BatchAsRecipe,
         ["weights-csv"] = WeightsFromCsv,
+        ["lesson"] = Lesson,
+        ["own-exercise-kind"] = OwnExerciseKind,
     };
 
     private static void CostOfAJelly()
@@ -170,6 +173,72 @@ internal static class Snippets
 
         Console.WriteLine(reading.ToFormula("From the old book").Build());
         #endregion
+    }
+
+    private static void Lesson()
+    {
+        #region lesson
+        // The class has met "everything so far". One exercise of it is worked on the board ...
+        ExerciseKind twoStage = ExerciseKind.Standard.First(k => k.Id == "two-stage");
+        Exercise board = twoStage.Generate(seed: 20, level: 1, ExerciseSettings.Default with { WithCalculator = false });
+        Console.WriteLine(board.Question);
+        Console.Write(board.SolutionText());
+        Console.WriteLine();
+
+        // ... the students do another, with hints one at a time ...
+        Exercise own = twoStage.Generate(seed: 21, level: 2);
+        Console.WriteLine(own.Question);
+        Console.WriteLine("Hint: " + own.Hints[^1]);
+        Console.WriteLine();
+
+        // ... and hand in answers, written with a decimal comma.
+        foreach (string answer in new[] { "18,6 g", "15,4 g", "1,86 g", "about 18 g", "18.6 g" })
+        {
+            Console.WriteLine($"{answer}: {Marking.Mark(own, answer, new System.Globalization.NumberFormatInfo { NumberDecimalSeparator = "," })}");
+        }
+
+        // The test at the end: eight exercises with two agents, for the whole class from one seed.
+        ExerciseSet test = ExerciseSet.Generate(seed: 22, count: 8, ExerciseSettings.Default with
+        {
+            Agents = ValueList<Ingredient>.From([Hydrocolloids.Agar, Hydrocolloids.GelatinTypeA]),
+            MaxLevel = 2,
+        });
+        string sheet = ExerciseSheet.ToHtml(test, "Test");          // to print
+        string forTablets = ExerciseJson.WriteForStudents(test);    // has no answers
+        string key = ExerciseJson.WriteKey(test);                   // marks without the seed
+        #endregion
+        _ = (sheet, forTablets, key);
+    }
+
+    private static void OwnExerciseKind()
+    {
+        #region own-exercise-kind
+        var lidForgotten = new Misconception("lid-forgotten", "the lid's share forgotten", "A lid keeps most of the steam back: count only what escapes.");
+        var boiledOff = new ExerciseKind("boiled-off", "Water that boils off", levels: 1, draw =>
+        {
+            double minutes = draw.Number("minutes", 10, 40, 5, "min"), rate = draw.Number("rate", 10, 30, 2, "g/min"), kept = draw.Number("kept-by-lid", 50, 80, 10, "%");
+            return new ExerciseDraft(
+                $"An open pot loses {rate} g of water a minute; a lid keeps {kept} % of it back. How much boils off in {minutes} min with the lid on?",
+                AnswerForm.Number(QuantityKind.Mass, "g"),
+                made => WorkedSolution.Of(
+                    new SolutionStep("Rate times time.", "open", $"{rate} g/min × {minutes} min", rate * minutes, "g"),
+                    new SolutionStep("Only what escapes counts.", "with lid", made(lidForgotten) ? "all of it" : $"{rate * minutes} g × (1 - {kept}/100)", made(lidForgotten) ? rate * minutes : rate * minutes * (1 - kept / 100), "g")),
+                lidForgotten);
+        });
+
+        Exercise exercise = boiledOff.Generate(seed: 1, level: 1);
+        Console.WriteLine(exercise.Question);
+        Console.WriteLine(Marking.Mark(exercise, $"{exercise.Solution.Steps[0].Value} g"));
+
+        // A mistake that any exercise can meet, without the help of its kind.
+        var halved = new Misconception("halved", "the answer halved", "Nothing here is shared by two.", e => e.Solution.Value / 2);
+        ExerciseSet set = ExerciseSet.Generate(seed: 1, count: 10, ExerciseSettings.Default with
+        {
+            Kinds = ValueList<ExerciseKind>.From([.. ExerciseKind.Standard, boiledOff]),
+            Misconceptions = ValueList<Misconception>.From([halved]),
+        });
+        #endregion
+        _ = set;
     }
 
     private static void FirstFormula()
