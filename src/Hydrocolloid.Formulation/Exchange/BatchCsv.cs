@@ -1,4 +1,5 @@
 using Hydrocolloid.Formulation.Internal;
+using Hydrocolloid.Formulation.Text;
 
 namespace Hydrocolloid.Formulation.Exchange;
 

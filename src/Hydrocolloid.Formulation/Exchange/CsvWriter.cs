@@ -1,4 +1,5 @@
 using System.Text;
+using Hydrocolloid.Formulation.Text;
 
 namespace Hydrocolloid.Formulation.Exchange;
 

@@ -1,7 +1,7 @@
-using Hydrocolloid.Formulation.Compatibility;
 using System.Collections;
 using System.Reflection;
 using Hydrocolloid.Formulation.Catalogues;
+using Hydrocolloid.Formulation.Compatibility;
 using Hydrocolloid.Formulation.Declarations;
 
 namespace Hydrocolloid.Formulation.Tests.Catalogues;

@@ -50,9 +50,9 @@ public class PriceListCsvTests
     [MemberData(nameof(Refused))]
     public void Row_that_is_no_price_is_reported_with_its_line(string csv, string id, int line)
     {
-        FluentActions.Invoking(() => PriceListCsv.Read(csv, Euro, CsvDialect.CommaAndPoint)).Should().Throw<CostingException>()
+        FluentActions.Invoking(() => PriceListCsv.Read(csv, Euro, CsvDialect.Comma)).Should().Throw<CostingException>()
             .Which.Problems.Should().Contain(p => p.Id == id && p.LineNumber == line);
-        PriceListCsv.TryRead(csv, Euro, CsvDialect.CommaAndPoint, out PriceList list, out _).Should().BeFalse();
+        PriceListCsv.TryRead(csv, Euro, CsvDialect.Comma, out PriceList list, out _).Should().BeFalse();
         list.Prices.Should().NotContain(p => p.Ingredient == "agar");
     }
 
@@ -64,7 +64,7 @@ public class PriceListCsvTests
             + "EUR;pear-juice;\"Orchard \"\"Old Lane\"\"; Ltd\";2,10;1;L;1050;;;;;\n"
             + "\n"
             + "EUR;gelatin-leaf;;4,90;25;{leaf};;2;true;;2026-01-01;2026-12-31\n"
-            + "EUR;pear;;4,10;1;kg;;;false;82;;", Euro, CsvDialect.SemicolonAndComma);
+            + "EUR;pear;;4,10;1;kg;;;false;82;;", Euro, CsvDialect.Semicolon);
 
         list.Prices.Should().Equal(
             Price.PerVolume("pear-juice", Eur(2.10m), UnitsNet.Volume.FromMilliliters(1000), UnitsNet.Density.FromKilogramsPerCubicMeter(1050)).FromSupplier("Orchard \"Old Lane\"; Ltd"),
@@ -76,7 +76,7 @@ public class PriceListCsvTests
     public void The_rows_that_can_be_read_are_there_beside_the_problems()
     {
         string csv = Header + "agar,38.40,EUR,1,kg,,,,,,,\r\nsugar,x,EUR,1,kg,,,,,,,\r\nsalt,0.6,EUR,1,kg,,,,,,,\r\nsalt,0.7,EUR,1,kg,,,,,,,\r\n";
-        PriceListCsv.TryRead(csv, Euro, CsvDialect.CommaAndPoint, out PriceList list, out ValueList<CostingProblem> problems).Should().BeFalse();
+        PriceListCsv.TryRead(csv, Euro, CsvDialect.Comma, out PriceList list, out ValueList<CostingProblem> problems).Should().BeFalse();
         list.Prices.Select(p => p.Ingredient).Should().Equal("agar");
         problems.Select(p => (p.LineNumber, p.Subject)).Should().Equal((3, "sugar"), (5, "salt"));
     }

@@ -1,6 +1,6 @@
+using System.Text.Json;
 using Hydrocolloid.Formulation.Compatibility;
 using Hydrocolloid.Formulation.Costing;
-using System.Text.Json;
 using Hydrocolloid.Formulation.Serialization;
 
 namespace Hydrocolloid.Formulation.Tests.Docs;

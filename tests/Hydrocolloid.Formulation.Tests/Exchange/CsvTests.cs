@@ -4,6 +4,7 @@ using CsCheck;
 using CsvHelper.Configuration;
 using Hydrocolloid.Formulation.Exchange;
 using Hydrocolloid.Formulation.Tests.Serialization;
+using Hydrocolloid.Formulation.Text;
 using UnitsNet;
 
 namespace Hydrocolloid.Formulation.Tests.Exchange;

@@ -119,10 +119,10 @@ public class PublishedCostingTests
     public void Semicolons_are_read_as_said_and_refused_otherwise()
     {
         const string Csv = "ingredient;price;currency;per;unit\r\nagar;4,5;EUR;1;g\r\n";
-        PriceListCsv.Read(Csv, Euro, CsvDialect.SemicolonAndComma).Prices.Single().Should().Be(Price.PerMass("agar", Eur(4.5m), Mass.FromGrams(1)));
-        PriceListCsv.TryRead(Csv, Euro, CsvDialect.CommaAndPoint, out _, out ValueList<CostingProblem> problems).Should().BeFalse();
+        PriceListCsv.Read(Csv, Euro, CsvDialect.Semicolon).Prices.Single().Should().Be(Price.PerMass("agar", Eur(4.5m), Mass.FromGrams(1)));
+        PriceListCsv.TryRead(Csv, Euro, CsvDialect.Comma, out _, out ValueList<CostingProblem> problems).Should().BeFalse();
         problems.Should().Contain(p => p.Id == "header-invalid");
-        PriceListCsv.TryRead("ingredient,price,currency,per,unit\r\nagar;4,5;EUR;1;g", Euro, CsvDialect.CommaAndPoint, out _, out problems).Should().BeFalse();
+        PriceListCsv.TryRead("ingredient,price,currency,per,unit\r\nagar;4,5;EUR;1;g", Euro, CsvDialect.Comma, out _, out problems).Should().BeFalse();
         problems.Should().ContainSingle(p => p.Id == "row-invalid" && p.Message.Contains("2 fields", StringComparison.Ordinal));
     }
 

@@ -2,6 +2,7 @@ using System.Text;
 using System.Text.Json;
 using Hydrocolloid.Formulation.Declarations;
 using Hydrocolloid.Formulation.Exchange;
+using Hydrocolloid.Formulation.Text;
 using UnitsNet;
 
 namespace Hydrocolloid.Formulation.Tests.Published;

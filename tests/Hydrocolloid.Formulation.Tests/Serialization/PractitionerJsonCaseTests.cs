@@ -1,5 +1,5 @@
-using Hydrocolloid.Formulation.Internal;
 using System.Text.Json;
+using Hydrocolloid.Formulation.Internal;
 using Hydrocolloid.Formulation.Serialization;
 using UnitsNet;
 

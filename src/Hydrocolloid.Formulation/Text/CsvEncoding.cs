@@ -1,4 +1,4 @@
-namespace Hydrocolloid.Formulation.Exchange;
+namespace Hydrocolloid.Formulation.Text;
 
 /// <summary>The bytes of a CSV file.</summary>
 public enum CsvEncoding
