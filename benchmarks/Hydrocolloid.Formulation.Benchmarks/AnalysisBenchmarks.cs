@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace Hydrocolloid.Formulation.Benchmarks;
 
-/// <summary>The analysis of the twelve-line formula with pH and free calcium, against one scaling of it.</summary>
+/// <summary>The analysis of the twelve-line formula with pH and free calcium, and its review, against one scaling of it.</summary>
 [MemoryDiagnoser]
 public class AnalysisBenchmarks
 {
@@ -22,4 +22,8 @@ public class AnalysisBenchmarks
         MixContents mix = _formula.Analyse().Continuous;
         return mix.Ph!.Value + mix.FreeCalcium!.Value + mix.Water.Value + mix.Brix.Value;
     }
+
+    /// <summary>The review with all standard rules, findings and remedies included.</summary>
+    [Benchmark]
+    public int Review_AllRules() => _formula.Review().Count;
 }
