@@ -8,7 +8,7 @@ namespace Hydrocolloid.Formulation.Compatibility.Rules;
 internal static class TemperatureRules
 {
     public static IDescribedRule[] All =>
-        [new SoakTemperatureRule(), new HydrationTemperatureRule(), new BoilsTooCoolRule(), new HeldHotTooLongRule(), new JoinedTooColdRule(), new CastTooCoolRule(), new ServedTemperatureRule()];
+        [new SoakTemperatureRule(), new HydrationTemperatureRule(), new BoilsTooCoolRule(), new HeldHotTooLongRule(), new JoinedTooColdRule(), new CastTooCoolRule(), new CoolsTooSlowlyRule(), new ServedTemperatureRule()];
 
     public static ValueList<Cited<string>> Windows(string what, Func<HydrocolloidProfile, Cited<TemperatureRange>?> window) => ValueList<Cited<string>>.From(
         from ingredient in Catalogue.BuiltIn.Hydrocolloids
@@ -445,5 +445,60 @@ internal sealed class ServedTemperatureRule : IDescribedRule
                 ? new Trouble(Severity.Caution, new NumberRange(null, melting.Value.Celsius.Min), melting.Value.Celsius.Min.Value, $"Its gel melts at {melting.Value}, by grade, dose and what else is in it.", melting.Citation)
                 : null;
         }
+    }
+}
+
+/// <summary>A mould that cools too slowly through its stated stages for the two-stage rule.</summary>
+internal sealed class CoolsTooSlowlyRule : IDescribedRule
+{
+    public string Id => "cools-too-slowly";
+
+    public RuleCard Card => new(
+        "temperature",
+        "Mould, casting temperature and stages of cooling are stated, and at the slowest the middle does not cool as the US Food Code's two stages ask: a caution. The local code decides.",
+        "An ice bath, kept stirred, in place of the stages, if that is enough.",
+        ValueList<Cited<string>>.From(CoolingRules.UsFoodCode.Limits.Select(l => new Cited<string>(l.ToString(), CoolingRules.UsFoodCode.Citation))));
+
+    public IEnumerable<Finding> Check(ReviewContext context)
+    {
+        ProcessPlan plan = context.Formula.Process;
+        if (plan.Cooling.IsEmpty)
+        {
+            yield break;
+        }
+
+        if (!context.Formula.TryCool(out CoolingOutlook? outlook, out ValueList<string> missing))
+        {
+            context.Needs(Id, string.Join(" and ", missing));
+            yield break;
+        }
+
+        CoolingVerdict verdict = outlook.Check(CoolingRules.UsFoodCode);
+        if (verdict.Outcome != CoolingRuleOutcome.NotMet)
+        {
+            yield break;
+        }
+
+        ValueList<Citation> citations = ValueList<Citation>.Own([CoolingRules.UsFoodCode.Citation]);
+        yield return new Finding(
+            Id, Severity.Caution,
+            $"At the slowest the middle cools too slowly in this mould: {string.Join("; ", verdict.Checks)}. {verdict.Caution}",
+            evidence: ValueList<Evidence>.From(verdict.Checks.Where(c => c.Taken is not null).Select(c =>
+                new Evidence($"time to {InWords(c)}", c.Taken!.Value.Hours, "h", new NumberRange(null, c.Limit.Max.Hours)))),
+            citations: citations, remedies: Remedies(context.Formula, plan, citations));
+    }
+
+    private static string InWords(CoolingCheck check) => TemperatureRules.InWords(check.Limit.To.DegreesCelsius);
+
+    private static ValueList<Remedy> Remedies(Formula formula, ProcessPlan plan, ValueList<Citation> citations)
+    {
+        ProcessPlan faster = plan with { Cooling = ValueList<CoolingStage>.Own([new CoolingStage("stirred ice bath", TemperatureRules.Celsius(0)) { Medium = CoolingMedium.StirredIceBath }]) };
+        return formula.WithProcess(faster).TryCool(out CoolingOutlook? outlook, out _) && outlook.Check(CoolingRules.UsFoodCode).Outcome != CoolingRuleOutcome.NotMet
+            ? ValueList<Remedy>.Own(
+            [
+                new Remedy(
+                    "stirred-ice-bath", $"Cool it in ice water, kept stirred, until the middle is at 5 °C: about {Numbers.Fixed(outlook.Slow.TimeUntilBelow(TemperatureRules.Celsius(5)).Time?.Hours ?? 0, 1)} h.",
+                    "It is then through both stages in time.", new ProcessChange(faster), citations),
+            ]) : default;
     }
 }

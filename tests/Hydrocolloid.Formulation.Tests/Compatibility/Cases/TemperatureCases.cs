@@ -7,6 +7,7 @@ internal static class TemperatureCases
 {
     public static IEnumerable<RuleCase> All =>
     [
+        new("a deep pan in still air, US Food Code's two stages", "cools-too-slowly", Severity.Caution, () => InPan(60), () => InPan(12), () => InPan(60, isCast: false)),
         new("PC-006, leaves soaked at 28 °C", "soak-water-too-warm", Severity.Caution,
             () => Of(Hydrocolloids.GelatinTypeA, 1, new() { SoakAt = C(28) }), () => Of(Hydrocolloids.GelatinTypeA, 1, new() { SoakAt = C(15) }), () => Of(Hydrocolloids.GelatinTypeA, 1, new())),
         new("agar under 90 °C", "hydration-temperature", Severity.Conflict, () => Of(Hydrocolloids.Agar, 0.5, new() { HydrateAt = C(85) }), () => Of(Hydrocolloids.Agar, 0.5, new() { HydrateAt = C(90) })),
@@ -54,4 +55,13 @@ internal static class TemperatureCases
         .Base(b => b.Share(Pantry.Water, 100)).Then("gel", p => p.Add(agent, Dose.Percent(percent).OfBase)).Process(process).Build();
 
     private static Temperature C(double celsius) => Temperature.FromDegreesCelsius(celsius);
+
+    private static Formula InPan(double millimetres, bool isCast = true) => Formula.Named("pan").Base(b => b.Share(Pantry.BeetrootJuice, 100))
+        .Then("gel", p => p.Add(Hydrocolloids.GelatinTypeA, Dose.Percent(1.8).OfBase))
+        .Process(new ProcessPlan
+        {
+            CastAt = isCast ? UnitsNet.Temperature.FromDegreesCelsius(60) : null,
+            Mould = new MouldPlan("pan") { Shape = MouldShape.Block(UnitsNet.Length.FromMillimeters(300), UnitsNet.Length.FromMillimeters(200), UnitsNet.Length.FromMillimeters(millimetres)) },
+            Cooling = ValueList<CoolingStage>.From([new CoolingStage("refrigerator", UnitsNet.Temperature.FromDegreesCelsius(2)) { Medium = Hydrocolloid.Formulation.Thermal.CoolingMedium.FanRefrigerator }]),
+        }).Build();
 }
