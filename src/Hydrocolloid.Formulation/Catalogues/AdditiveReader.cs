@@ -69,7 +69,7 @@ internal sealed class AdditiveReader(FigureReader figures)
             string word = WordMemo.Name(member);
             if (word == "category")
             {
-                category = member.Value.GetString();
+                category = WordMemo.Value(member.Value);
             }
             else if (!parts.Take(word, member.Value))
             {

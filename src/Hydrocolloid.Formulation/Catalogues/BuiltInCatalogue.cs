@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text.Json;
 
 namespace Hydrocolloid.Formulation.Catalogues;
@@ -9,6 +10,8 @@ namespace Hydrocolloid.Formulation.Catalogues;
 /// </summary>
 internal static class BuiltInCatalogue
 {
+    private const int UsualBuffer = 1 << 15;
+
     private const string SourcesDocument = "sources.json";
 
     private const string SynergiesDocument = "synergies.json";
@@ -42,7 +45,23 @@ internal static class BuiltInCatalogue
 
     private static IngredientFacts Read(string id, string document)
     {
-        using JsonDocument json = Parse(document);
+        // One size of buffer for all documents: a stream would be read into a buffer of a size of its own, and the pool would come to hold every size.
+        using Stream stream = Open(document);
+        byte[] buffer = ArrayPool<byte>.Shared.Rent(Math.Max((int)stream.Length, UsualBuffer));
+        try
+        {
+            int read = stream.Read(buffer, 0, (int)stream.Length); // a resource is in memory and is read whole
+            using var json = JsonDocument.Parse(buffer.AsMemory(0, read));
+            return Read(id, document, json);
+        }
+        finally
+        {
+            ArrayPool<byte>.Shared.Return(buffer);
+        }
+    }
+
+    private static IngredientFacts Read(string id, string document, JsonDocument json)
+    {
         JsonElement ingredient = ListOf(json, document, "ingredients")[0];
         if (!ingredient.GetProperty("id"u8).ValueEquals(id))
         {
@@ -62,9 +81,11 @@ internal static class BuiltInCatalogue
 
     private static JsonDocument Parse(string document)
     {
-        using Stream stream = typeof(BuiltInCatalogue).Assembly.GetManifestResourceStream(document)!;
+        using Stream stream = Open(document);
         return JsonDocument.Parse(stream);
     }
+
+    private static Stream Open(string document) => typeof(BuiltInCatalogue).Assembly.GetManifestResourceStream(document)!;
 
     private static JsonElement ListOf(string document, string list) => ListOf(Parse(document), document, list);
 

@@ -5,8 +5,30 @@ using Hydrocolloid.Formulation.Internal;
 namespace Hydrocolloid.Formulation.Catalogues;
 
 /// <summary>Reads figures and facts with their sources (docs/catalogue-format.md).</summary>
-internal sealed class FigureReader(SourceList sources)
+internal sealed class FigureReader
 {
+    // Kept, because a catalogue holds thousands of lists and a delegate made for each would be a sixth of all it allocates.
+    private readonly Func<JsonElement, string, Cited<NumberRange>> _range;
+    private readonly Func<JsonElement, string, Cited<TemperatureRange>> _celsius;
+    private readonly Func<JsonElement, string, Cited<DurationRange>> _minutes;
+    private readonly Func<JsonElement, string, Cited<DurationRange>> _hours;
+    private readonly Func<JsonElement, string, Cited<double>> _number;
+    private readonly Func<JsonElement, string, Cited<string>> _fact;
+    private readonly Func<JsonElement, string, Source> _source;
+    private readonly SourceList _sources;
+
+    public FigureReader(SourceList sources)
+    {
+        _sources = sources;
+        _range = Range;
+        _celsius = Celsius;
+        _minutes = Minutes;
+        _hours = Hours;
+        _number = Number;
+        _fact = Fact;
+        _source = (id, at) => _sources.Get(WordMemo.Value(id), at);
+    }
+
     /// <summary>Collects what every figure may say, whatever its value is, and refuses members that nothing takes.</summary>
     public struct Parts
     {
@@ -16,8 +38,9 @@ internal sealed class FigureReader(SourceList sources)
         public string? Text;
         public string? Note;
         public string? SourceId;
+        public CitationBasis Basis;
+        public bool CitedTwice;
         public string? At;
-        public string? Seen;
         public JsonElement DerivedFrom;
         public JsonElement Others;
 
@@ -28,11 +51,12 @@ internal sealed class FigureReader(SourceList sources)
                 case "min": Min = value.GetDouble(); break;
                 case "max": Max = value.GetDouble(); break;
                 case "value" when value.ValueKind == JsonValueKind.Number: Value = value.GetDouble(); break;
-                case "text": Text = value.GetString(); break;
-                case "note": Note = value.GetString(); break;
-                case "source": SourceId = WordMemo.Text(value); break;
-                case "at": At = WordMemo.Text(value); break;
-                case "seen": Seen = WordMemo.Text(value); break;
+                case "text": Text = WordMemo.Sentence(value); break;
+                case "note": Note = WordMemo.Sentence(value); break;
+                case "read" or "practice": CiteAs(CitationBasis.Read, value); break;
+                case "recalled": CiteAs(CitationBasis.Recalled, value); break;
+                case "estimated": CiteAs(CitationBasis.Estimated, value); break;
+                case "at": At = WordMemo.Value(value); break;
                 case "derivedFrom": DerivedFrom = value; break;
                 case "others": Others = value; break;
                 default: return false;
@@ -40,12 +64,19 @@ internal sealed class FigureReader(SourceList sources)
 
             return true;
         }
+
+        private void CiteAs(CitationBasis basis, JsonElement source)
+        {
+            CitedTwice = SourceId is not null;
+            SourceId = WordMemo.Value(source);
+            Basis = basis;
+        }
     }
 
     public Cited<NumberRange> Range(JsonElement json, string pointer) => Range(PartsOf(json, pointer), pointer);
 
     public Cited<NumberRange> Range(in Parts parts, string pointer)
-        => new(NotNegative(RangeOf(parts, pointer), pointer), CitationOf(parts, pointer), parts.Note, RestsOn(parts, pointer), OthersOf(parts, pointer, Range));
+        => new(NotNegative(RangeOf(parts, pointer), pointer), CitationOf(parts, pointer), parts.Note, RestsOn(parts, pointer), OthersOf(parts, pointer, _range));
 
     public Cited<TemperatureRange> Celsius(JsonElement json, string pointer)
     {
@@ -56,26 +87,26 @@ internal sealed class FigureReader(SourceList sources)
             throw Broken(pointer, "is under absolute zero");
         }
 
-        return new(range, CitationOf(parts, pointer), parts.Note, RestsOn(parts, pointer), OthersOf(parts, pointer, Celsius));
+        return new(range, CitationOf(parts, pointer), parts.Note, RestsOn(parts, pointer), OthersOf(parts, pointer, _celsius));
     }
 
     public Cited<DurationRange> Minutes(JsonElement json, string pointer)
     {
         Parts parts = PartsOf(json, pointer);
-        return new(InSeconds(parts, 60, pointer), CitationOf(parts, pointer), parts.Note, RestsOn(parts, pointer), OthersOf(parts, pointer, Minutes));
+        return new(InSeconds(parts, 60, pointer), CitationOf(parts, pointer), parts.Note, RestsOn(parts, pointer), OthersOf(parts, pointer, _minutes));
     }
 
     public Cited<DurationRange> Hours(JsonElement json, string pointer)
     {
         Parts parts = PartsOf(json, pointer);
-        return new(InSeconds(parts, 3600, pointer), CitationOf(parts, pointer), parts.Note, RestsOn(parts, pointer), OthersOf(parts, pointer, Hours));
+        return new(InSeconds(parts, 3600, pointer), CitationOf(parts, pointer), parts.Note, RestsOn(parts, pointer), OthersOf(parts, pointer, _hours));
     }
 
     public Cited<double> Number(JsonElement json, string pointer)
     {
         Parts parts = PartsOf(json, pointer);
         double value = parts.Value ?? throw Broken(pointer, "needs a value");
-        return new(value, CitationOf(parts, pointer), parts.Note, RestsOn(parts, pointer), OthersOf(parts, pointer, Number));
+        return new(value, CitationOf(parts, pointer), parts.Note, RestsOn(parts, pointer), OthersOf(parts, pointer, _number));
     }
 
     public Cited<string> Fact(JsonElement json, string pointer) => Fact(PartsOf(json, pointer), pointer);
@@ -83,7 +114,7 @@ internal sealed class FigureReader(SourceList sources)
     public Cited<string> Fact(in Parts parts, string pointer)
     {
         string text = parts.Text ?? throw Broken(pointer, "needs a text");
-        return new(text, CitationOf(parts, pointer), parts.Note, RestsOn(parts, pointer), OthersOf(parts, pointer, Fact));
+        return new(text, CitationOf(parts, pointer), parts.Note, RestsOn(parts, pointer), OthersOf(parts, pointer, _fact));
     }
 
     /// <summary>A fact that says what it is about.</summary>
@@ -96,7 +127,7 @@ internal sealed class FigureReader(SourceList sources)
             string word = WordMemo.Name(member);
             if (word == "topic")
             {
-                topic = member.Value.GetString();
+                topic = WordMemo.Value(member.Value);
             }
             else if (!parts.Take(word, member.Value))
             {
@@ -112,19 +143,17 @@ internal sealed class FigureReader(SourceList sources)
         where T : notnull
         => new(value, CitationOf(parts, pointer), parts.Note, RestsOn(parts, pointer));
 
-    public ValueList<Cited<string>> Facts(JsonElement json, string pointer) => List(json, pointer, Fact);
+    public ValueList<Cited<string>> Facts(JsonElement json, string pointer) => List(json, pointer, _fact);
 
     public Citation CitationOf(in Parts parts, string pointer)
     {
         string source = parts.SourceId ?? throw Broken(pointer, "has no source");
-        CitationBasis basis = parts.Seen switch
+        if (parts.CitedTwice)
         {
-            "read" or "practice" => CitationBasis.Read,
-            "recalled" => CitationBasis.Recalled,
-            "estimated" => CitationBasis.Estimated,
-            _ => throw Broken(pointer, $"seen is '{parts.Seen}', not read, recalled, estimated or practice"),
-        };
-        return sources.Cite(source, parts.At, basis, pointer);
+            throw Broken(pointer, "has two sources");
+        }
+
+        return _sources.Cite(source, parts.At, parts.Basis, pointer);
     }
 
     public static ValueList<T> List<T>(JsonElement json, string pointer, Func<JsonElement, string, T> read)
@@ -177,7 +206,7 @@ internal sealed class FigureReader(SourceList sources)
 
     private ValueList<Source> RestsOn(in Parts parts, string pointer)
         => parts.DerivedFrom.ValueKind == JsonValueKind.Undefined ? default
-            : List(parts.DerivedFrom, Under(pointer, "derivedFrom"), (id, at) => sources.Get(id.GetString()!, at));
+            : List(parts.DerivedFrom, Under(pointer, "derivedFrom"), _source);
 
     private static ValueList<TFigure> OthersOf<TFigure>(in Parts parts, string pointer, Func<JsonElement, string, TFigure> read)
         where TFigure : class

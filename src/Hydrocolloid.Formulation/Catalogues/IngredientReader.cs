@@ -35,7 +35,7 @@ internal sealed class IngredientReader(FigureReader figures)
                 case "id": break; // checked by whoever keeps the index
                 case "name": name = member.Value.GetString(); break;
                 case "synonyms": synonyms = Strings(member.Value, at); break;
-                case "category": category = member.Value.GetString(); break;
+                case "category": category = WordMemo.Value(member.Value); break;
                 case "provenance": provenance = member.Value.GetString(); break;
                 case "additive": additive = ReadAdditive(member.Value, at); break;
                 case "origin": origin = ReadOrigin(member.Value, at); break;
@@ -283,7 +283,7 @@ internal sealed class IngredientReader(FigureReader figures)
             string word = WordMemo.Name(member);
             if (word == "as")
             {
-                acid = member.Value.GetString();
+                acid = WordMemo.Value(member.Value);
             }
             else if (!parts.Take(word, member.Value))
             {

@@ -78,7 +78,7 @@ internal sealed class ProfileReader(FigureReader figures)
             string word = WordMemo.Name(member);
             if (word == "texture")
             {
-                texture = member.Value.GetString();
+                texture = WordMemo.Value(member.Value);
             }
             else if (!parts.Take(word, member.Value))
             {
@@ -176,7 +176,7 @@ internal sealed class ProfileReader(FigureReader figures)
             string word = WordMemo.Name(member);
             if (word == "when")
             {
-                when = member.Value.GetString();
+                when = WordMemo.Value(member.Value);
             }
             else if (word == "ion")
             {
@@ -299,10 +299,10 @@ internal sealed class ProfileReader(FigureReader figures)
             string word = WordMemo.Name(member);
             switch (word)
             {
-                case "of": quantity = member.Value.GetString(); break;
-                case "when": when = member.Value.GetString(); break;
-                case "harm": harm = member.Value.GetString(); break;
-                case "consequence": consequence = member.Value.GetString(); break;
+                case "of": quantity = WordMemo.Value(member.Value); break;
+                case "when": when = WordMemo.Value(member.Value); break;
+                case "harm": harm = WordMemo.Value(member.Value); break;
+                case "consequence": consequence = WordMemo.Sentence(member.Value); break;
                 case "stoodMinutes": stood = member.Value.GetDouble(); break;
                 case "fromCelsius": from = member.Value.GetDouble(); break;
                 default:
@@ -330,8 +330,8 @@ internal sealed class ProfileReader(FigureReader figures)
             string word = WordMemo.Name(member);
             switch (word)
             {
-                case "to": to = member.Value.GetString(); break;
-                case "harm": harm = member.Value.GetString(); break;
+                case "to": to = WordMemo.Value(member.Value); break;
+                case "harm": harm = WordMemo.Value(member.Value); break;
                 default:
                     if (!parts.Take(word, member.Value))
                     {

@@ -5,7 +5,7 @@ namespace Hydrocolloid.Formulation.Catalogues;
 /// <summary>The sources of a catalogue, each made when it is first cited.</summary>
 internal sealed class SourceList
 {
-    private readonly Dictionary<string, Entry> _entries = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Entry> _entries;
     private readonly SourceList? _beside;
     private Source[]? _all;
 
@@ -15,6 +15,7 @@ internal sealed class SourceList
     public SourceList(JsonElement sources, SourceList? beside = null)
     {
         _beside = beside;
+        _entries = new Dictionary<string, Entry>(sources.GetArrayLength(), StringComparer.Ordinal);
         foreach (JsonElement source in sources.EnumerateArray())
         {
             string id = source.GetProperty("id"u8).GetString()!;
@@ -26,18 +27,23 @@ internal sealed class SourceList
 
     public Source Get(string id, string pointer) => Find(id, pointer).Source;
 
-    /// <summary>A citation; figures that are read one after another often share theirs.</summary>
+    /// <summary>A citation, the same one for every figure that cites this place of the source.</summary>
     public Citation Cite(string id, string? place, CitationBasis basis, string pointer)
     {
         Entry entry = Find(id, pointer);
-        CitedPlace? last = Volatile.Read(ref entry.Last);
-        if (last is null || last.Place != place || last.Basis != basis)
+        CitedPlace? first = Volatile.Read(ref entry.First);
+        for (CitedPlace? cited = first; cited is not null; cited = cited.Next)
         {
-            last = new CitedPlace(place, basis, new Citation(entry.Source, place, basis));
-            Volatile.Write(ref entry.Last, last);
+            if (cited.Basis == basis && string.Equals(cited.Citation.Place, place, StringComparison.Ordinal))
+            {
+                return cited.Citation;
+            }
         }
 
-        return last.Citation;
+        // Of two threads that add at once one place is lost, and made again when it is next cited.
+        var added = new CitedPlace(basis, new Citation(entry.Source, place, basis), first);
+        Volatile.Write(ref entry.First, added);
+        return added.Citation;
     }
 
     private Entry Find(string id, string pointer)
@@ -82,20 +88,12 @@ internal sealed class SourceList
 
     private sealed class Entry(string id, JsonElement json)
     {
-        public CitedPlace? Last;
+        public CitedPlace? First;
         private Source? _source;
 
-        public Source Source
-        {
-            get
-            {
-                lock (this)
-                {
-                    return _source ??= Read(json, id);
-                }
-            }
-        }
+        // Two threads may read it at once; the first to finish decides for both.
+        public Source Source => Volatile.Read(ref _source) ?? Interlocked.CompareExchange(ref _source, Read(json, id), null) ?? _source;
     }
 
-    private sealed record CitedPlace(string? Place, CitationBasis Basis, Citation Citation);
+    private sealed record CitedPlace(CitationBasis Basis, Citation Citation, CitedPlace? Next);
 }

@@ -1,37 +1,63 @@
+using System.Buffers.Binary;
 using System.Runtime.InteropServices;
 using System.Text.Json;
 
 namespace Hydrocolloid.Formulation.Catalogues;
 
 /// <summary>
-/// Gives the same string for the same word, where a catalogue repeats a few words tens of thousands of times: names of members, ids of
-/// sources. A slot holds the last word that fell into it, so it never grows, and two threads can at worst make a word twice.
+/// Gives the same string for the same text, where a catalogue repeats itself: a few words tens of thousands of times (names of members,
+/// ids of sources), and every other sentence in the variants of a family. A slot holds the last text that fell into it, so nothing grows,
+/// and two threads can at worst make a string twice.
 /// </summary>
 internal static class WordMemo
 {
-    private const int Slots = 1024;
+    private const int SlotBits = 10;
 
-    private static readonly Word?[] s_words = new Word?[Slots];
+    private static readonly Word?[] s_words = new Word?[1 << SlotBits];
+
+    private static readonly string?[] s_sentences = new string?[1 << SlotBits];
 
     public static string Name(JsonProperty member)
     {
         ReadOnlySpan<byte> text = JsonMarshal.GetRawUtf8PropertyName(member);
-        return Find(text, out int slot) ?? Keep(slot, text, member.Name);
+        int slot = SlotOf(text);
+        return Find(text, slot) ?? Keep(slot, text, member.Name);
     }
 
-    public static string Text(JsonElement json)
+    public static string Value(JsonElement json)
     {
         ReadOnlySpan<byte> quoted = JsonMarshal.GetRawUtf8Value(json);
-        return Find(quoted, out int slot) ?? Keep(slot, quoted, json.GetString()!);
+        int slot = SlotOf(quoted);
+        return Find(quoted, slot) ?? Keep(slot, quoted, json.GetString()!);
     }
 
-    private static string? Find(ReadOnlySpan<byte> text, out int slot)
+    public static string? Sentence(JsonElement json)
     {
-        int n = text.Length;
-        int hash = n == 0 ? 0 : (((n * 31 + text[0]) * 31 + text[n / 2]) * 31) + text[n - 1] + (text[n * 3 / 4] * 7);
-        slot = hash & (Slots - 1);
+        int slot = SlotOf(JsonMarshal.GetRawUtf8Value(json));
+        string? last = Volatile.Read(ref s_sentences[slot]);
+        if (last is null || !json.ValueEquals(last))
+        {
+            last = json.GetString();
+            Volatile.Write(ref s_sentences[slot], last);
+        }
+
+        return last;
+    }
+
+    private static string? Find(ReadOnlySpan<byte> text, int slot)
+    {
         Word? word = Volatile.Read(ref s_words[slot]);
         return word is not null && text.SequenceEqual(word.Utf8) ? word.Text : null;
+    }
+
+    // By its first and its last eight bytes: to read them costs the same for a long word, and ids of sources differ at the ends.
+    private static int SlotOf(ReadOnlySpan<byte> text)
+    {
+        int n = text.Length;
+        ulong ends = n >= 8 ? BinaryPrimitives.ReadUInt64LittleEndian(text) ^ (BinaryPrimitives.ReadUInt64LittleEndian(text.Slice(n - 8)) * 31)
+            : n >= 4 ? BinaryPrimitives.ReadUInt32LittleEndian(text) ^ ((ulong)BinaryPrimitives.ReadUInt32LittleEndian(text.Slice(n - 4)) << 29)
+            : n == 0 ? 0 : text[0] ^ ((ulong)text[n - 1] << 8);
+        return (int)(((ends ^ (ulong)n) * 0x9E3779B97F4A7C15) >> (64 - SlotBits));
     }
 
     private static string Keep(int slot, ReadOnlySpan<byte> utf8, string text)

@@ -25,8 +25,8 @@ public sealed class CatalogueJsonTests
     {
         Catalogue catalogue = CatalogueJson.Read(Document("""
             { "id": "house-verjus", "name": "House verjus", "category": "juice",
-              "composition": { "water": 90, "sugars": 7, "source": "house-book", "seen": "read" },
-              "ph": { "value": 2.9, "source": "usda-food-ph", "seen": "recalled" } }
+              "composition": { "water": 90, "sugars": 7, "read": "house-book" },
+              "ph": { "value": 2.9, "recalled": "usda-food-ph" } }
             """));
 
         Ingredient verjus = catalogue.Get("house-verjus");
@@ -41,7 +41,7 @@ public sealed class CatalogueJsonTests
     [Fact]
     public void An_entry_with_a_known_id_takes_its_place()
     {
-        Catalogue catalogue = CatalogueJson.Read(Document("""{ "id": "pear-juice", "name": "Pear juice of this orchard", "brix": { "value": 13.1, "source": "house-book", "seen": "read" } }"""));
+        Catalogue catalogue = CatalogueJson.Read(Document("""{ "id": "pear-juice", "name": "Pear juice of this orchard", "brix": { "value": 13.1, "read": "house-book" } }"""));
 
         catalogue.Get("pear-juice").Brix!.Value.Should().Be(13.1);
         catalogue.All.Count.Should().Be(Catalogue.BuiltIn.All.Count);
@@ -59,13 +59,15 @@ public sealed class CatalogueJsonTests
     [InlineData("""{ "id": "x", "name": "X", "colour": "green" }""", "/ingredients/0")]
     [InlineData("""{ "id": "X y", "name": "X" }""", "/ingredients/0")]
     [InlineData("""{ "id": "x" }""", "/ingredients/0")]
-    [InlineData("""{ "id": "x", "name": "X", "brix": { "value": "12", "source": "house-book", "seen": "read" } }""", "/ingredients/0/brix")]
+    [InlineData("""{ "id": "x", "name": "X", "brix": { "value": "12", "read": "house-book" } }""", "/ingredients/0/brix")]
     [InlineData("""{ "id": "x", "name": "X", "brix": { "value": 12 } }""", "/ingredients/0/brix")]
-    [InlineData("""{ "id": "x", "name": "X", "brix": { "value": 12, "source": "nowhere", "seen": "read" } }""", "/ingredients/0/brix")]
-    [InlineData("""{ "id": "x", "name": "X", "brix": { "value": 12, "source": "house-book", "seen": "guessed" } }""", "/ingredients/0/brix")]
-    [InlineData("""{ "id": "x", "name": "X", "ph": { "value": 15, "source": "house-book", "seen": "read" } }""", "/ingredients/0")]
-    [InlineData("""{ "id": "x", "name": "X", "composition": { "water": 90, "sugars": 20, "source": "house-book", "seen": "read" } }""", "/ingredients/0")]
-    [InlineData("""{ "id": "x", "name": "X", "composition": { "water": -1, "source": "house-book", "seen": "read" } }""", "/ingredients/0")]
+    [InlineData("""{ "id": "x", "name": "X", "brix": { "value": 12, "read": "nowhere" } }""", "/ingredients/0/brix")]
+    [InlineData("""{ "id": "x", "name": "X", "brix": { "value": 12, "guessed": "house-book" } }""", "/ingredients/0/brix")]
+    [InlineData("""{ "id": "x", "name": "X", "brix": { "value": 12 } }""", "/ingredients/0/brix")]
+    [InlineData("""{ "id": "x", "name": "X", "brix": { "value": 12, "read": "house-book", "recalled": "house-book" } }""", "/ingredients/0/brix")]
+    [InlineData("""{ "id": "x", "name": "X", "ph": { "value": 15, "read": "house-book" } }""", "/ingredients/0")]
+    [InlineData("""{ "id": "x", "name": "X", "composition": { "water": 90, "sugars": 20, "read": "house-book" } }""", "/ingredients/0")]
+    [InlineData("""{ "id": "x", "name": "X", "composition": { "water": -1, "read": "house-book" } }""", "/ingredients/0")]
     [InlineData("""{ "id": "x", "name": "X", "category": null }""", "/ingredients/0/category")]
     [InlineData("""{ "id": "x", "name": "X", "synonyms": "y" }""", "/ingredients/0")]
     [InlineData("7", "/ingredients/0")]
@@ -98,7 +100,7 @@ public sealed class CatalogueJsonTests
     [Fact]
     public void No_mutation_of_a_document_gives_another_exception()
     {
-        byte[] sound = Encoding.UTF8.GetBytes(Document("""{ "id": "x", "name": "X", "brix": { "value": 12, "source": "house-book", "seen": "read" } }"""));
+        byte[] sound = Encoding.UTF8.GetBytes(Document("""{ "id": "x", "name": "X", "brix": { "value": 12, "read": "house-book" } }"""));
         CsCheck.Check.Sample(CsCheck.Gen.Select(CsCheck.Gen.Int[0, sound.Length - 1], CsCheck.Gen.Byte), (at, value) =>
         {
             byte[] mutated = [.. sound];
