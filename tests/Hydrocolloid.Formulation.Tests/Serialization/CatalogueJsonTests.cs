@@ -63,7 +63,6 @@ public sealed class CatalogueJsonTests
     [InlineData("""{ "id": "x", "name": "X", "brix": { "value": 12 } }""", "/ingredients/0/brix")]
     [InlineData("""{ "id": "x", "name": "X", "brix": { "value": 12, "read": "nowhere" } }""", "/ingredients/0/brix")]
     [InlineData("""{ "id": "x", "name": "X", "brix": { "value": 12, "guessed": "house-book" } }""", "/ingredients/0/brix")]
-    [InlineData("""{ "id": "x", "name": "X", "brix": { "value": 12 } }""", "/ingredients/0/brix")]
     [InlineData("""{ "id": "x", "name": "X", "brix": { "value": 12, "read": "house-book", "recalled": "house-book" } }""", "/ingredients/0/brix")]
     [InlineData("""{ "id": "x", "name": "X", "ph": { "value": 15, "read": "house-book" } }""", "/ingredients/0")]
     [InlineData("""{ "id": "x", "name": "X", "composition": { "water": 90, "sugars": 20, "read": "house-book" } }""", "/ingredients/0")]
