@@ -39,13 +39,13 @@ public sealed record Method
     /// <summary>The steps after which it can stand, so that the work up to them can be done ahead.</summary>
     public ValueList<MethodStep> Ahead => ValueList<MethodStep>.From(Steps.Where(s => s.Ahead is not null));
 
-    /// <summary>The known times of the steps at which someone stands by, added up. The upper end is open if a step has none.</summary>
+    /// <summary>The known times of the steps at which someone stands by, added up: at least so long, because steps without a published time (weighing, heating up) count nothing. The upper end is open if a step that has a time has none.</summary>
     public DurationRange ActiveTime => Sum(Steps.Where(s => s.IsActive));
 
-    /// <summary>The known times of the steps that wait, added up. The upper end is open if a step has none.</summary>
+    /// <summary>The known times of the steps that wait, added up: at least so long, as with <see cref="ActiveTime"/>.</summary>
     public DurationRange WaitingTime => Sum(Steps.Where(s => !s.IsActive));
 
-    /// <summary>All known times, added up: at least so long. The upper end is open if a step has none, or if steps take as long as they take.</summary>
+    /// <summary>All known times, added up: at least so long, as with <see cref="ActiveTime"/>.</summary>
     public DurationRange TotalTime => Sum(Steps);
 
     /// <summary>The method as plain text.</summary>

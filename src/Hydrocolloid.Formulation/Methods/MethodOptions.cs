@@ -23,7 +23,7 @@ public sealed record MethodOptions
     public MethodPattern Pattern
     {
         get => _pattern;
-        init => _pattern = (MethodPattern)Guard.Defined((int)value, (int)MethodPattern.ReverseBath, nameof(Pattern));
+        init => _pattern = (MethodPattern)Guard.Defined((int)value, (int)MethodPattern.Clarify, nameof(Pattern));
     }
 
     /// <summary>The formula of the layer that this one is cast on; null if it is cast on none.</summary>

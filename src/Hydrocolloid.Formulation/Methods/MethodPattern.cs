@@ -14,4 +14,10 @@ public enum MethodPattern
 
     /// <summary>A liquid with calcium dropped into an alginate bath.</summary>
     ReverseBath,
+
+    /// <summary>Whipped, or from a siphon.</summary>
+    Foam,
+
+    /// <summary>A liquid cleared by draining it from a weak gel: what drains is the product.</summary>
+    Clarify,
 }

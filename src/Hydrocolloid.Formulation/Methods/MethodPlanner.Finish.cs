@@ -6,69 +6,9 @@ using static Hydrocolloid.Formulation.Phrases;
 
 namespace Hydrocolloid.Formulation.Methods;
 
-/// <summary>Strains, casts, sets, cuts and serves; baths, fluid gels and layers.</summary>
+/// <summary>Strains, casts, sets, cuts and serves; layers.</summary>
 internal sealed partial class MethodPlanner
 {
-    // From a skin that just holds to one that bites, m: a choice of this library, the times follow from it.
-    private const double ThinSkinMetres = 0.0005, ThickSkinMetres = 0.001;
-
-    private void CheckPattern()
-    {
-        Agent? alginate = _agents.FirstOrDefault(a => a.SetsByCalciumAlone);
-        if (_pattern == MethodPattern.FluidGel && !_agents.Any(a => a.SetsOnCooling))
-        {
-            Conflict(ConflictKind.NothingSetsIt, "A fluid gel is set and then sheared, and nothing here sets on cooling.", "Use agar, gellan or a carrageenan.", _agents.Select(a => a.Line));
-        }
-
-        if (_pattern == MethodPattern.DirectBath && alginate is null)
-        {
-            Conflict(ConflictKind.NothingSetsIt, "A calcium bath sets alginate, and there is none.", "Add alginate, or plan the reverse bath.", []);
-        }
-
-        if (_pattern == MethodPattern.ReverseBath && alginate is not null)
-        {
-            Conflict(ConflictKind.Order, "In a reverse bath the alginate is in the bath, not in the formula that is dropped into it.", "Take the alginate out of the formula.", [alginate.Line]);
-        }
-
-        if (alginate is not null && _pattern != MethodPattern.ReverseBath)
-        {
-            CheckCalcium(alginate);
-        }
-
-        if (_pattern == MethodPattern.ReverseBath && !(new MixContents(_formula, _formula.Lines.Where(l => l.IsContinuous)).Calcium.MmolPerKg > 0))
-        {
-            Conflict(ConflictKind.NothingSetsIt, "No calcium is known in what is dropped into the alginate bath.",
-                $"Add a calcium salt. {Techniques.Get("reverse-bath").Fact("core")!.Value}", [], Techniques.Get("reverse-bath").Fact("core")!.Citation);
-        }
-    }
-
-    private void CheckCalcium(Agent alginate)
-    {
-        FormulaLine[] soluble = [.. _sorted.CalciumLast.Where(l => l.Ingredient.Id is not ("calcium-carbonate" or "calcium-sulphate"))];
-        if (soluble.Length > 0)
-        {
-            Conflict(ConflictKind.Order, $"The {Names(soluble)} would set the {alginate.Name} in lumps the moment it is stirred in.",
-                "Leave it out and drop the mix into a calcium bath, or use a calcium salt that hardly dissolves with a slow acid.", [alginate.Line, .. soluble], alginate.Trigger!.Description.Citation);
-            return;
-        }
-
-        FormulaLine[] liquid = [.. _sorted.Carriers, .. _sorted.Rest];
-        if (liquid.Length == 0)
-        {
-            return;
-        }
-
-        TechniqueFigure part = Techniques.Get("direct-calcium-bath").Figure("calcium-part-of-exchange");
-        MixContents mix = new(_formula, [.. liquid, alginate.Line]);
-        double milligrams = mix.Calcium.MilligramsPerKg.Value;
-        double bears = part.Range.Value.Min!.Value * CalciumNeed.AlginateCalciumGrams(1000 * _formula.Proportions.MassOf(alginate.Line) / mix.MassPerBase) * 1000;
-        if (milligrams > bears)
-        {
-            Conflict(ConflictKind.Limit, $"The liquid brings {Numbers.Significant(milligrams, 3)} mg/kg of calcium ({Numbers.Significant(mix.Calcium.MmolPerKg, 3)} mmol/kg); from about {Numbers.Significant(bears, 2)} mg/kg on it sets the {alginate.Name} in the bowl.",
-                "Plan the reverse bath: the liquid with its calcium goes into an alginate bath.", [alginate.Line, .. liquid], part.Range.Citation);
-        }
-    }
-
     private void StrainAndDeaerate()
     {
         if (_agents.Length == 0)
@@ -76,7 +16,7 @@ internal sealed partial class MethodPlanner
             return;
         }
 
-        if (_pattern != MethodPattern.FluidGel)
+        if (_pattern is not (MethodPattern.FluidGel or MethodPattern.Clarify))
         {
             Step(StepAction.Strain, $"Strain{(KeepAbove() is null ? "" : ", hot")}.", "It takes out what did not dissolve, and foam.", "Nothing but foam is left in the sieve: grains mean that it was not held long or hot enough.", [], null,
                 KeepAbove() is { } k ? new NumberRange(k, null) : null);
@@ -84,7 +24,7 @@ internal sealed partial class MethodPlanner
 
         Technique? bath = _pattern == MethodPattern.DirectBath ? Techniques.Get("direct-calcium-bath") : null;
         bool sheared = _steps.Any(s => (s.Equipment & (Equipment.HandBlender | Equipment.JugBlender | Equipment.ThermalMixer)) != Equipment.None && s.Action is StepAction.Shear or StepAction.Disperse);
-        if (bath is null && (!sheared || _pattern == MethodPattern.FluidGel))
+        if (bath is null && (!sheared || _pattern is MethodPattern.FluidGel or MethodPattern.Foam or MethodPattern.Clarify))
         {
             return;
         }
@@ -108,16 +48,17 @@ internal sealed partial class MethodPlanner
             return;
         }
 
-        if (_pattern == MethodPattern.FluidGel)
+        switch (_pattern)
         {
-            FluidGel();
-        }
-        else
-        {
-            Cast();
-            AlkaliOrHeatSet();
-            SetOnCooling();
-            SetOtherwise();
+            case MethodPattern.FluidGel: FluidGel(); break;
+            case MethodPattern.Foam: Foam(); break;
+            case MethodPattern.Clarify: Clarify(); return;
+            default:
+                Cast();
+                AlkaliOrHeatSet();
+                SetOnCooling();
+                SetOtherwise();
+                break;
         }
 
         Store();
@@ -174,25 +115,6 @@ internal sealed partial class MethodPlanner
         }
 
         return lowest;
-    }
-
-    private void FluidGel()
-    {
-        Agent[] agents = [.. _agents.Where(a => a.SetsOnCooling)];
-        Cited<string>? how = agents.Select(a => a.By("fluid-gel")?.Fact("shear")).FirstOrDefault(f => f is not null);
-        SetOnCooling();
-        Equipment shearer = Shearer();
-        if (shearer == Equipment.None)
-        {
-            Conflict(ConflictKind.Equipment, "A fluid gel is sheared, and the kitchen has nothing to shear with.", "Bring a hand blender.", agents.Select(a => a.Line), how?.Citation);
-        }
-
-        Step(StepAction.Shear, $"Break the set gel up and shear it smooth with {Named(shearer)}.", how?.Value ?? "Sheared, the set gel becomes particles that flow.", "It pours, and holds its shape at rest; no grains on the tongue.",
-            agents.Select(a => a.Line), null, with: shearer, citations: [how?.Citation ?? agents.FirstOrDefault()?.Profile.WindowFor(Texture.FluidGel)?.Percent.Citation]);
-        Step(StepAction.Strain, "Push through a fine sieve.", "It takes out pieces that were not sheared; before shearing nothing would pass.", "Nothing is left in the sieve.", []);
-        Equipment vacuum = _kitchen.Has(Equipment.VacuumChamber) ? Equipment.VacuumChamber : Equipment.None;
-        Step(StepAction.Deaerate, vacuum != Equipment.None ? "Draw a vacuum until it is clear of bubbles." : "Let stand until the bubbles have risen.", "Air makes it opaque.", "No bubbles against the light.", [], waits: true, with: vacuum);
-        FoldPiecesLate();
     }
 
     private void FoldPiecesLate()
@@ -287,60 +209,12 @@ internal sealed partial class MethodPlanner
         }
     }
 
-    private void Bath()
-    {
-        bool direct = _pattern == MethodPattern.DirectBath;
-        Technique technique = Techniques.Get(direct ? "direct-calcium-bath" : "reverse-bath");
-        TechniqueFigure bath = technique.Figures.First(f => f.What == "bath-percent");
-        NumberRange percent = bath.Range.Value;
-        double middle = (percent.Min!.Value + percent.Max!.Value) / 2;
-        string others = string.Join("; ", technique.Figures.Where(f => f.What == "bath-percent").Skip(1).Select(f => $"{f.Of!.Replace('-', ' ')} {f.Range.Value} %"));
-        Step(StepAction.MakeBath, $"Make up the bath: {percent} % by weight of {bath.Of!.Replace('-', ' ')} in water{(direct ? "" : " low in calcium")}.{(others.Length > 0 ? $" Or: {others}." : "")}",
-            direct ? "Its calcium sets the skin." : "The calcium inside sets the alginate around it.", direct ? "Clear, no grains." : "Clear, no lumps, no bubbles.", [], waits: !direct, ahead: "covered in the cold",
-            citations: technique.Figures.Where(f => f.What == "bath-percent").Select(f => f.Range.Citation), notes: [direct ? technique.Fact("taste") : technique.Fact("water"), direct ? null : technique.Fact("air"), direct ? null : technique.Fact("core")]);
-
-        double calcium, alginate;
-        Agent? agent = _agents.FirstOrDefault(a => a.SetsByCalciumAlone);
-        if (direct)
-        {
-            // mg per 100 g of salt, so middle % of it is middle·mg/10 mg per kg of bath.
-            calcium = middle * Pantry.CalciumLactate.Composition!.Value.CalciumMg!.Value / 10 / CalciumNeed.CalciumGramsPerMol;
-            alginate = agent is null ? 0 : 10 * _formula.Proportions.PercentOfContinuousMix(agent.Line);
-        }
-        else
-        {
-            calcium = new MixContents(_formula, _formula.Lines.Where(l => l.IsContinuous)).Calcium.MmolPerKg;
-            alginate = 10 * middle;
-        }
-
-        NumberRange? seconds = null;
-        Citation? skinCitation = null;
-        string times = "";
-        if (calcium > 0 && alginate > 0)
-        {
-            // Skin ∝ √t, so t = t₀ (x/x₀)².
-            Estimate<Length> minute = IonDemand.AlginateSkin(calcium, alginate, Duration.FromMinutes(1));
-            double metres = minute.Value!.Value.Meters;
-            seconds = new NumberRange(Math.Round(60 * Math.Pow(ThinSkinMetres / metres, 2)), Math.Round(60 * Math.Pow(ThickSkinMetres / metres, 2)));
-            skinCitation = minute.Source;
-            times = $" A skin of 0.5 mm takes about {Numbers.Significant(seconds.Value.Min!.Value, 2)} s, one of 1 mm {Numbers.Significant(seconds.Value.Max!.Value, 2)} s (computed, good to a factor of 2{(direct ? "" : "; longer as the calcium inside is used up")}).";
-        }
-
-        Step(StepAction.Bathe, $"Drop or spoon the mix into the bath, stirring it gently.{times}", direct ? "The skin grows inwards with the root of the time: twice as thick takes four times as long." : "The skin grows outwards into the bath.",
-            "Lift one out and cut it: skin outside, liquid inside.", agent is null ? [] : [agent.Line], null, null, seconds, citations: [skinCitation, agent?.Trigger?.Description.Citation], notes: [technique.Fact("shape")]);
-        Step(StepAction.Rinse, "Lift out with a slotted spoon and rinse in clean water.", direct ? technique.Fact("rinse")!.Value : "It takes off the alginate that clings, which would glue them together.", "They roll singly and taste of the filling.",
-            agent is null ? [] : [agent.Line], citations: [direct ? technique.Fact("rinse")!.Citation : null], ahead: direct ? null : "covered in the filling's own liquid, in the cold");
-        FoldPiecesLate();
-        Step(StepAction.Serve, direct ? "Serve within minutes: calcium goes on working inwards." : "Serve, or keep in their own liquid: no calcium comes from outside, so they stay liquid inside.", direct ? technique.Fact("rinse")!.Value : "What sets them is used up at the skin.",
-            "Liquid inside when bitten.", [], citations: [direct ? technique.Fact("rinse")!.Citation : null]);
-    }
-
     private void Store()
     {
         Cited<string>[] drying = [.. _agents.Select(a => a.Profile.SensitivityTo(SensitiveTo.Drying)).Where(s => s is { Harm: not Harm.None }).Select(s => s!.Consequence)];
         Step(StepAction.Cover, "Cover closely and keep cold.", drying.Length > 0 ? drying[0].Value : "A gel dries at its surface, and takes up smells.", "The cover touches or seals; nothing dries at the rim.", [], waits: true, ahead: "covered in the cold",
             citations: drying.Select(d => d.Citation));
-        bool holdsShape = _pattern != MethodPattern.FluidGel && _agents.Any(a => a.Cause != SettingCause.None);
+        bool holdsShape = _pattern is not (MethodPattern.FluidGel or MethodPattern.Foam) && _agents.Any(a => a.Cause != SettingCause.None);
         Texture? texture = _formula.Service.Texture;
         if (holdsShape && _formula.Process.Mould is not null && texture is not (Texture.Soft or Texture.Thickened or Texture.FluidGel))
         {

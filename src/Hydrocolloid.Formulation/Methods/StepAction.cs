@@ -60,8 +60,17 @@ public enum StepAction
     /// <summary>Lift out and rinse.</summary>
     Rinse,
 
+    /// <summary>Whip air in.</summary>
+    Whip,
+
     /// <summary>Let set.</summary>
     Set,
+
+    /// <summary>Freeze through.</summary>
+    Freeze,
+
+    /// <summary>Let drain through a cloth.</summary>
+    Drain,
 
     /// <summary>Cover and store.</summary>
     Cover,

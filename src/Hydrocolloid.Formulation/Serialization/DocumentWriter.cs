@@ -88,7 +88,7 @@ internal sealed class DocumentWriter
         json.WriteEndObject();
     }
 
-    private static void WriteQuantity(Utf8JsonWriter json, string name, double? value, QuantityKind kind)
+    internal static void WriteQuantity(Utf8JsonWriter json, string name, double? value, QuantityKind kind)
     {
         if (value is { } v)
         {
@@ -99,7 +99,7 @@ internal sealed class DocumentWriter
         }
     }
 
-    private static void WriteNumber(Utf8JsonWriter json, string name, double? value)
+    internal static void WriteNumber(Utf8JsonWriter json, string name, double? value)
     {
         if (value is { } v && !double.IsNaN(v))
         {
@@ -107,7 +107,7 @@ internal sealed class DocumentWriter
         }
     }
 
-    private static void WriteFlag(Utf8JsonWriter json, string name, bool? value)
+    internal static void WriteFlag(Utf8JsonWriter json, string name, bool? value)
     {
         if (value is { } v)
         {
@@ -334,7 +334,7 @@ internal sealed class DocumentWriter
         json.WriteEndObject();
     }
 
-    private static void CheckText(string text, string pointer)
+    internal static void CheckText(string text, string pointer)
     {
         if (!UnicodeText.IsWhole(text))
         {

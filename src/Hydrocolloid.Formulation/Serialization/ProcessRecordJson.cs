@@ -6,7 +6,7 @@ using UnitsNet;
 
 namespace Hydrocolloid.Formulation.Serialization;
 
-/// <summary>Reads process records from JSON, format <c>hydrocolloid-record</c>, version 1 (docs/diagnosis.md). Strict: what is not of the format is refused.</summary>
+/// <summary>Process records as JSON, format <c>hydrocolloid-record</c>, version 1 (docs/diagnosis.md). Strict: what is not of the format is refused.</summary>
 public static class ProcessRecordJson
 {
     private const string Format = "hydrocolloid-record";
@@ -35,6 +35,66 @@ public static class ProcessRecordJson
     public static ProcessRecord Read(ReadOnlySpan<byte> utf8)
         => DocumentParser.Parse(utf8, Format, Version, "A process record", s_shape, ReadRecord, out ValueList<FormulaJsonProblem> problems) is { } record ? record
             : throw FormulaJsonException.NoRecord(problems);
+
+    /// <summary>Writes a record; what is not known is left out. Reading it gives an equal record.</summary>
+    /// <param name="record">The record.</param>
+    /// <returns>The document, indented, in the base units of the format: g, °C, s, m.</returns>
+    /// <exception cref="FormulaJsonException">A label holds half a surrogate pair, which no JSON can hold.</exception>
+    public static string Write(ProcessRecord record)
+    {
+        Guard.NotNull(record);
+        for (int i = 0; i < record.Weighed.Count; i++)
+        {
+            DocumentWriter.CheckText(record.Weighed[i].Label, $"/weighed/{i}/line");
+        }
+
+        using var bytes = new ByteBuffer(1024);
+        using (var json = new Utf8JsonWriter(bytes, FormulaJson.Layout))
+        {
+            WriteRecord(json, record);
+        }
+
+        return Encoding.UTF8.GetString(bytes.Array, 0, bytes.Length);
+    }
+
+    private static void WriteRecord(Utf8JsonWriter json, ProcessRecord record)
+    {
+        void At(string member, Temperature? temperature) => DocumentWriter.WriteQuantity(json, member, temperature?.DegreesCelsius, QuantityKind.Temperature);
+        void For(string member, Duration? duration) => DocumentWriter.WriteQuantity(json, member, duration?.Seconds, QuantityKind.Duration);
+
+        json.WriteStartObject();
+        json.WriteString("format", Format);
+        json.WriteNumber("version", Version);
+        if (!record.Weighed.IsEmpty)
+        {
+            json.WriteStartArray("weighed");
+            foreach (WeighedLine line in record.Weighed)
+            {
+                json.WriteStartObject();
+                json.WriteString("line", line.Label);
+                json.WriteNumber("value", line.Grams);
+                json.WriteString("unit", DocumentChecks.BaseCode(QuantityKind.Mass));
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+        }
+
+        At("soakedAt", record.SoakedAt);
+        At("hydratedAt", record.HydratedAt);
+        For("hydratedFor", record.HydratedFor);
+        At("castAt", record.CastAt);
+        DocumentWriter.WriteNumber(json, "ph", record.Ph);
+        DocumentWriter.WriteQuantity(json, "castMass", record.CastGrams, QuantityKind.Mass);
+        For("leftToSet", record.LeftToSet);
+        At("servedAt", record.ServedAt);
+        For("heldFor", record.HeldFor);
+        For("storedFor", record.StoredFor);
+        DocumentWriter.WriteQuantity(json, "altitude", record.Altitude?.Meters, QuantityKind.Length);
+        DocumentWriter.WriteFlag(json, "covered", record.Covered);
+        DocumentWriter.WriteFlag(json, "frozen", record.Frozen);
+        json.WriteEndObject();
+    }
 
     private static ProcessRecord? ReadRecord(JsonElement root, List<FormulaJsonProblem> problems)
     {

@@ -1,3 +1,4 @@
+using CsCheck;
 using Hydrocolloid.Formulation.Compatibility;
 using Hydrocolloid.Formulation.Serialization;
 using UnitsNet;
@@ -187,6 +188,42 @@ public sealed class DiagnosisTests
         => FluentActions.Invoking(() => ProcessRecordJson.Read(json)).Should().Throw<FormulaJsonException>().Which.Problems.Should().Contain(p => p.Id == problem);
 
     private static Temperature C(double celsius) => Temperature.FromDegreesCelsius(celsius);
+
+    [Fact]
+    public void A_record_is_written_and_read_without_loss()
+    {
+        Gen<double?> some(double from, double to) => Gen.Double[from, to].Nullable();
+        (from weighed in Gen.Select(Gen.String[Gen.Char.AlphaNumeric, 1, 20], Gen.Double[0, 1e6]).Array[0, 4]
+         from celsius in some(-100, 999).Array[4]
+         from seconds in some(0, 1e9).Array[4]
+         from other in Gen.Select(some(0, 14), some(0.001, 1e6), some(-500, 9000))
+         from flags in Gen.Bool.Nullable().Array[2]
+         select new ProcessRecord
+         {
+             Weighed = ValueList<WeighedLine>.From(weighed.Select(w => new WeighedLine(w.Item1, Mass.FromGrams(w.Item2)))),
+             SoakedAt = Degrees(celsius[0]),
+             HydratedAt = Degrees(celsius[1]),
+             CastAt = Degrees(celsius[2]),
+             ServedAt = Degrees(celsius[3]),
+             HydratedFor = Time(seconds[0]),
+             LeftToSet = Time(seconds[1]),
+             HeldFor = Time(seconds[2]),
+             StoredFor = Time(seconds[3]),
+             Ph = other.Item1,
+             CastMass = other.Item2 is { } g ? Mass.FromGrams(g) : null,
+             Altitude = other.Item3 is { } m ? Length.FromMeters(m) : null,
+             Covered = flags[0],
+             Frozen = flags[1],
+         }).Sample(record => ProcessRecordJson.Read(ProcessRecordJson.Write(record)).Should().Be(record));
+
+        static Temperature? Degrees(double? celsius) => celsius is { } c ? Temperature.FromDegreesCelsius(c) : null;
+        static Duration? Time(double? seconds) => seconds is { } s ? Duration.FromSeconds(s) : null;
+    }
+
+    [Fact]
+    public void A_label_that_is_no_text_cannot_be_written()
+        => FluentActions.Invoking(() => ProcessRecordJson.Write(new ProcessRecord { Weighed = ValueList<WeighedLine>.From([new WeighedLine("a\ud800", Mass.FromGrams(1))]) }))
+            .Should().Throw<FormulaJsonException>().Which.Problems.Should().ContainSingle(p => p.Id == "text-invalid");
 
     private static Formula One(Ingredient liquid, Ingredient agent, double percent, Texture? texture = null) => Formula.Named("test").Base(b => b.Share(liquid, 100))
         .Then("gel", p => p.Add(agent, Dose.Percent(percent).OfBase)).Serve(new ServicePlan { Texture = texture }).Build();

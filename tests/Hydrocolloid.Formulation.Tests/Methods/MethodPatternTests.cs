@@ -128,6 +128,55 @@ public sealed class MethodPatternTests
     }
 
     [Fact]
+    public void A_gelatin_foam_is_whipped_while_it_thickens_and_sets_afterwards()
+    {
+        Method method = Of(Pantry.PearJuice, Hydrocolloids.GelatinTypeA, 1.5).PlanMethod(new MethodOptions { Pattern = MethodPattern.Foam });
+
+        method.Conflicts.Should().BeEmpty();
+        method.Steps.SkipWhile(s => s.Action != StepAction.Cool || s.Lines.Contains("pear-juice")).Select(s => s.Action)
+            .Should().Equal(StepAction.Cool, StepAction.Whip, StepAction.Set, StepAction.Cover, StepAction.Serve);
+        TemperatureRange sets = Hydrocolloids.GelatinTypeA.Profile!.Setting.Window!.Value;
+        method.Steps.Single(s => s.Action == StepAction.Cool && s.Lines.Contains("gelatin-type-a")).Temperature.Should().Be(sets);
+        method.Steps.Should().NotContain(s => s.Action == StepAction.Cast || s.Action == StepAction.Deaerate, "the air is wanted");
+        Only(method, StepAction.Whip).Notes.Should().Contain(n => n.Value.Contains("pressure vessel"));
+    }
+
+    [Fact]
+    public void A_methylcellulose_foam_is_whipped_cold_and_set_by_heat()
+    {
+        Method method = Of(Pantry.Water, Hydrocolloids.Methylcellulose, 1).PlanMethod(new MethodOptions { Pattern = MethodPattern.Foam });
+
+        method.Conflicts.Should().BeEmpty();
+        method.Steps.SkipWhile(s => s.Action != StepAction.Whip).Select(s => s.Action).Should().StartWith([StepAction.Whip, StepAction.Set]);
+        Only(method, StepAction.Set).Temperature!.Value.Celsius.Min.Should().BeGreaterThan(40, "it sets when it is heated");
+    }
+
+    [Fact]
+    public void Agar_clears_a_liquid_through_broken_curds_and_gelatin_by_freezing_and_thawing()
+    {
+        var clarify = new MethodOptions { Pattern = MethodPattern.Clarify };
+        Method agar = Of(Pantry.PearJuice, Hydrocolloids.Agar, 0.2).PlanMethod(clarify);
+        Method gelatin = Of(Pantry.PearJuice, Hydrocolloids.GelatinTypeB, 0.6).PlanMethod(clarify);
+
+        agar.Conflicts.Should().BeEmpty();
+        agar.Steps.SkipWhile(s => s.Action != StepAction.Set).Select(s => s.Action).Should().Equal(StepAction.Set, StepAction.Shear, StepAction.Drain);
+        gelatin.Steps.SkipWhile(s => s.Action != StepAction.Set).Select(s => s.Action).Should().Equal(StepAction.Set, StepAction.Freeze, StepAction.Drain);
+        Only(gelatin, StepAction.Freeze).Notes.Should().Contain(n => n.Citation.Source.Id == "handbook-of-hydrocolloids", "the catalogue's own fact of freezing stands beside it");
+        Only(agar, StepAction.Drain).Instruction.Should().NotContain("Counted on");
+        Of(Pantry.PearJuice, Hydrocolloids.Agar, 0.2).ToBuilder().Process(new ProcessPlan { Losses = new Losses { Straining = Loss.Percent(25) } }).Build().PlanMethod(clarify)
+            .Steps[^1].Instruction.Should().Contain("25 %", "the yield is the kitchen's own");
+    }
+
+    [Fact]
+    public void A_gel_too_firm_to_drain_and_an_agent_that_cannot_foam_are_conflicts()
+    {
+        Of(Pantry.PearJuice, Hydrocolloids.Agar, 0.8).PlanMethod(new MethodOptions { Pattern = MethodPattern.Clarify })
+            .Conflicts.Should().ContainSingle(c => c.Kind == ConflictKind.Limit && c.Lines.Contains("agar"));
+        Of(Pantry.PearJuice, Hydrocolloids.Agar, 0.5).PlanMethod(new MethodOptions { Pattern = MethodPattern.Foam })
+            .Conflicts.Should().ContainSingle(c => c.Kind == ConflictKind.NothingSetsIt).Which.WayOut.Should().Contain("gelatin").And.Contain("methylcellulose");
+    }
+
+    [Fact]
     public void Alginate_without_calcium_goes_into_a_calcium_bath_with_its_times()
     {
         Method method = Of(Pantry.WaterDistilled, Hydrocolloids.SodiumAlginate).PlanMethod();
