@@ -45,7 +45,7 @@ public static class ProcessRecordJson
         Guard.NotNull(record);
         for (int i = 0; i < record.Weighed.Count; i++)
         {
-            DocumentWriter.CheckText(record.Weighed[i].Label, $"/weighed/{i}/line");
+            DocumentWriter.CheckText(record.Weighed[i].Label, $"/weighed/{Numbers.Exact(i)}/line");
         }
 
         using var bytes = new ByteBuffer(1024);
