@@ -142,7 +142,7 @@ public sealed class MixContents
     /// (Choi and Okos), else with the density of its composition. Unit: kg/m³.
     /// </summary>
     /// <param name="temperature">The temperature; 0 to 150 °C, with ethanol up to 40 °C.</param>
-    /// <returns>The density in kg/m³.</returns>
+    /// <returns>The density in kg/m³; not a number if that of no line is known, and then all lines are named as missing.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Under absolute zero or over 1000 °C.</exception>
     public Reckoned DensityAt(Temperature temperature)
     {

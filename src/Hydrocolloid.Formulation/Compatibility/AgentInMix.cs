@@ -5,6 +5,9 @@ namespace Hydrocolloid.Formulation.Compatibility;
 /// <summary>A hydrocolloid in a formula with its concentration in the continuous mix, which is what its dose figures are about.</summary>
 internal sealed class AgentInMix
 {
+    // Common practice, no source: from here on a liquid counts as hot.
+    private const double HotCelsius = 60;
+
     private const double FigurePrecision = 1.05;
 
     private readonly ReviewContext _context;
@@ -29,7 +32,7 @@ internal sealed class AgentInMix
     public double? HoldMinutes => (Formula.Process.HydrateSeconds ?? Profile.Hydration.Hold.Value.Seconds.Min) / 60;
 
     /// <summary>True if it must be hot to dissolve, so that what is with it in the pot is heated too.</summary>
-    public bool IsHeated => HydrationCelsius >= 60;
+    public bool IsHeated => HydrationCelsius >= HotCelsius;
 
     public FormulaLine Line { get; }
 

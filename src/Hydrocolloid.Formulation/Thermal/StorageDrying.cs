@@ -20,7 +20,7 @@ public static class StorageDrying
     /// <param name="film">Film coefficient of convection alone: in still air about half of <see cref="CoolingMedium.StillAir"/>, which counts radiation in (estimate).</param>
     /// <param name="time">The time.</param>
     /// <param name="waterActivity">Water activity of the gel's surface, per unit, 0–1.</param>
-    /// <returns>An estimate as a range in g, ±40 %; 0 if the air is as moist as the gel or moister.</returns>
+    /// <returns>An estimate as a range in g, ±40 % (our judgement); 0 if the air is as moist as the gel or moister.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public static Cited<NumberRange> LossGrams(Area surface, Temperature temperature, double relativeHumidityPercent, HeatTransferCoefficient film, Duration time, double waterActivity = 1)
     {
@@ -28,11 +28,8 @@ public static class StorageDrying
         double difference = Guard.InRange(waterActivity, 0, 1, "") - (Guard.InRange(relativeHumidityPercent, 0, 100, "%") / 100);
         double kelvins = celsius - Guard.AbsoluteZeroCelsius;
         double transferMetresPerSecond = Guard.WattsPerSquareMetreKelvin(film) / (NormalPascals / (GasConstantOfAir * kelvins) * AirHeat * Math.Pow(Lewis, 2.0 / 3));
-        double kilogramsPerSquareMetreSecond = transferMetresPerSecond * Math.Max(0, difference) * VapourPascals(kelvins) / (GasConstantOfVapour * kelvins);
+        double kilogramsPerSquareMetreSecond = transferMetresPerSecond * Math.Max(0, difference) * SaturatedWater.Pascals(celsius) / (GasConstantOfVapour * kelvins);
         double grams = 1000 * kilogramsPerSquareMetreSecond * Guard.SquareMetres(surface) * Guard.Seconds(time);
         return new(new(grams * (1 - Uncertainty), grams * (1 + Uncertainty)), s_estimate, "isothermal, no crust: more likely too much than too little", ValueList<Source>.From([CoolingSources.OpenSurface]));
     }
-
-    // Antoine equation of the NIST WebBook for 273–303 K, p in bar.
-    private static double VapourPascals(double kelvins) => 1e5 * Math.Pow(10, 5.40221 - (1838.675 / (kelvins - 31.737)));
 }

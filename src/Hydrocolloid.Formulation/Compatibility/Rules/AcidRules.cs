@@ -54,7 +54,7 @@ internal abstract class PotPhRule(string id, LimitStage stage) : LimitRule(id, "
         return new MixContents(context.Formula, rest).Ph is { } ph && limit.Range.Value.Contains(ph.Value);
     }
 
-    /// <summary>The sour lines in the pot, the most of them first.</summary>
+    /// <summary>The lines in the pot that a remedy may keep back as sour, the most of them first: a choice of this library; whether it helps is worked out.</summary>
     private static IEnumerable<FormulaLine> Sour(ReviewContext context, AgentInMix agent) => context.HydrationLines(agent.Line)
         .Where(l => l.Ingredient.Profile is null && (l.Ingredient.Ph?.Value < 4.5 || l.Ingredient.Composition?.Value.OrganicAcidsPercent > 5))
         .OrderByDescending(context.Formula.Proportions.MassOf);
