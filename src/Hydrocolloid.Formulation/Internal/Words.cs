@@ -44,6 +44,10 @@ internal static class Words
 
     private static readonly string[] Harms = ["none", "notable", "weakens", "fails"];
 
+    /// <summary>The name of a value of an enum in kebab-case, for sets that are only written and never read.</summary>
+    public static string Kebab(string name)
+        => string.Concat(name.Select((c, i) => (i > 0 && char.IsUpper(c) ? "-" : "") + char.ToLowerInvariant(c)));
+
     public static string Of(LimitStage value) => LimitStages[(int)value];
 
     public static string Of(LimitedQuantity value) => LimitedQuantities[(int)value];

@@ -85,17 +85,17 @@ internal sealed class GellingMinimumRule : IDescribedRule
 
     public RuleCard Card => new(
         "dose",
-        "A gelling agent is under the lowest dose that gels: a conflict, or information if another agent carries the gel. Not in a blend at a working dose of both.",
+        "A gelling agent is under the lowest dose that gels: a conflict, or information if another agent carries the gel or the two are a blend at a working dose of both.",
         "The dose that reaches the minimum, or the soft window if there is one.", DoseFigures.Minima);
 
     public IEnumerable<Finding> Check(ReviewContext context)
     {
         List<AgentInMix> agents = context.Agents;
-        foreach (AgentInMix agent in agents.Where(a => a.IsUnderMinimum && a.Slip() is null && !a.IsInBlend))
+        foreach (AgentInMix agent in agents.Where(a => a.IsUnderMinimum && (a.Slip() is null || a.IsInBlend)))
         {
             Cited<NumberRange> minimum = agent.Profile.MinimumGellingPercent!;
-            bool anotherGels = agents.Any(a => a != agent && a.ReachesMinimum);
-            string outcome = anotherGels ? "It will not gel by itself; another agent of the formula carries the gel." : "It will not gel.";
+            bool anotherGels = agent.IsInBlend || agents.Exists(a => a != agent && a.ReachesMinimum);
+            string outcome = agent.IsInBlend ? "Alone it will not gel; in this blend the two gel together." : anotherGels ? "It will not gel by itself; another agent of the formula carries the gel." : "It will not gel.";
             yield return new Finding(
                 Id,
                 anotherGels ? Severity.Information : Severity.Conflict,
