@@ -88,6 +88,8 @@ internal static class Words
 
     public static string Of(Severity value) => Severities[(int)value];
 
+    public static string Of(SynergyEffect value) => SynergyEffects[(int)value];
+
     public static string Of(LineForm value) => Forms[(int)value];
 
     public static string Of(ReckonedHow value) => Hows[(int)value];
