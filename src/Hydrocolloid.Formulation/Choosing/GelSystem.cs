@@ -56,16 +56,16 @@ public sealed record GelSystem
     public static ValueList<GelSystem> Find(string word, Catalogue? catalogue = null)
     {
         string wanted = Guard.NotBlank(word).Trim();
-        Catalogue from = catalogue ?? Catalogue.BuiltIn;
+        Catalogue known = catalogue ?? Catalogue.BuiltIn;
         string[] parts = wanted.Split('+');
         if (parts.Length == 2 && parts.All(p => p.Trim().Length > 0))
         {
             return ValueList<GelSystem>.From(
-                (from one in Answering(parts[0], from) from other in Answering(parts[1], from) let blend = Between(one, other) where blend is not null select blend).Distinct());
+                (from one in Answering(parts[0], known) from other in Answering(parts[1], known) let blend = Between(one, other) where blend is not null select blend).Distinct());
         }
 
         GelSystem[] blends = [.. KnownBlends.Where(b => b.Id == wanted.ToLowerInvariant())];
-        return ValueList<GelSystem>.From(blends.Length > 0 ? blends : Answering(wanted, from).Where(i => i.Profile!.Role == HydrocolloidRole.GellingAgent).Select(Of));
+        return ValueList<GelSystem>.From(blends.Length > 0 ? blends : Answering(wanted, known).Where(i => i.Profile!.Role == HydrocolloidRole.GellingAgent).Select(Of));
     }
 
     /// <summary>The known blend of two agents, in the order of the pair; null if there is none.</summary>

@@ -8,7 +8,7 @@ public sealed record Obstacle(string Id, string Text, ValueList<Citation> Citati
 {
     internal static Obstacle Of(Finding finding) => new(finding.Id, finding.Explanation, finding.Citations);
 
-    internal static Obstacle Of(MethodConflict conflict) => new("method-" + Internal.Words.Kebab(conflict.Kind.ToString()), conflict.ToString(), conflict.Citations);
+    internal static Obstacle Of(MethodConflict conflict) => new("method-" + Words.Kebab(conflict.Kind.ToString()), conflict.ToString(), conflict.Citations);
 
     /// <summary>The id and the text.</summary>
     /// <returns>The text.</returns>

@@ -9,6 +9,8 @@ internal static class Placing
     // What dissolves hot and is solid where it is served needs no heat at the table; unstated, a room of 20 °C is taken (common practice, no source).
     private const double TableCelsius = 20;
 
+    private const int MostRemedies = 8, MostRounds = 4;
+
     /// <summary>Remedies that put in what an agent needs, or order the work for it, and leave the dish what it is: in small amounts, or not in amounts at all.</summary>
     private static readonly HashSet<string> s_gentle = new(StringComparer.Ordinal)
     {
@@ -24,6 +26,13 @@ internal static class Placing
     {
         if (system.Pair is { } pair)
         {
+            if (isMostlyMilk && system.Agents.FirstOrDefault(a => MilkDose(a.Profile!, isMostlyMilk) is not null) is { } milky)
+            {
+                yield return new Obstacle(
+                    "no-dose-in-milk", $"{system.Name}: the doses of both are for water; in milk {Phrases.InSentence(milky.Name)} takes {MilkDose(milky.Profile!, isMostlyMilk)!.Value} %, and none of the blend is known.",
+                    Cite(MilkDose(milky.Profile!, isMostlyMilk)!.Citation));
+            }
+
             if (pair.DoseFor(texture) is null)
             {
                 yield return new Obstacle("no-dose-for-texture", $"{system.Name}: no working dose of both for {InWords(texture)} is known; {Known(pair.Doses.Select(d => d.Texture))}.", default);
@@ -65,12 +74,13 @@ internal static class Placing
         }
     }
 
-    /// <summary>The formula with the agents of the system in a phase, dosed for the texture; null if that cannot be, with the reason.</summary>
-    public static (Formula? Formula, ValueList<ChosenDose> Doses, Obstacle? Obstacle) Place(Formula formula, GelSystem system, Texture texture, string phase, int index, DoseReference reference)
+    /// <summary>The formula with the agents of the system in a phase, dosed for the texture and mended; null if that cannot be, with the reason.</summary>
+    public static (Placed? Placed, Obstacle? Obstacle) Place(
+        Formula formula, GelSystem system, Texture texture, string phase, int index, DoseReference reference, Func<Formula, Formula> fitted, MethodOptions options, RuleSet rules, bool mayChangeTaste)
     {
         if (system.Agents.FirstOrDefault(a => formula.FindLine(a.Id) is not null) is { } there)
         {
-            return (null, default, new Obstacle("there-already", $"{there.Name} is in the formula already.", default));
+            return (null, new Obstacle("there-already", $"{there.Name} is in the formula already.", default));
         }
 
         FormulaBuilder builder = formula.ToBuilder().Serve(formula.Service with { Texture = texture });
@@ -83,57 +93,92 @@ internal static class Placing
         draft.Lines.AddRange(system.Agents.Select(a => new DraftLine(a, 1, null, reference, LineDetails.None)));
         if (!builder.TryBuild(out Formula? placed, out ValueList<FormulaProblem> problems))
         {
-            return (null, default, new Obstacle("cannot-be", string.Join(" ", problems), default));
+            return (null, new Obstacle("cannot-be", string.Join(" ", problems), default));
         }
 
-        (Ingredient Agent, NumberRange Window, double Percent, string Why, Citation Citation)[] wanted;
+        (Wanted[] wanted, Obstacle? obstacle) = Doses(placed, system, texture);
+        if (obstacle is not null)
+        {
+            return (null, obstacle);
+        }
+
+        placed = fitted(Dosed(placed, wanted));
+        var remedies = new List<Remedy>();
+        for (int round = 1; ; round++)
+        {
+            (Formula mended, List<Remedy> applied, ValueList<Finding> findings, Method method) = Mend(placed, options, rules, mayChangeTaste);
+            remedies.AddRange(applied);
+            // What was added has thinned the agents: they are dosed again, and then perhaps a little more of a helper is due.
+            Formula again = Dosed(mended, wanted);
+            if (round == MostRounds || again.Equals(mended))
+            {
+                return (new Placed(mended, ValueList<ChosenDose>.From(wanted.Select(w => Chosen(mended, w))), ValueList<Remedy>.From(remedies), findings, method), null);
+            }
+
+            placed = again;
+        }
+    }
+
+    public static string InWords(Texture texture) => texture switch
+    {
+        Texture.FluidGel => "a fluid gel",
+        Texture.Thickened => "a thickened liquid",
+        Texture.Modifier => "a modifier",
+        _ => $"a {Words.Of(texture).Replace('-', ' ')} gel",
+    };
+
+    private static (Wanted[] Wanted, Obstacle? Obstacle) Doses(Formula placed, GelSystem system, Texture texture)
+    {
+        Ingredient agent = system.Agents[0];
         if (system.Pair?.DoseFor(texture) is { } both)
         {
             double all = Middle(both.Percent.Value);
-            string why = $"The two together for {InWords(texture)}: the middle of {both.Percent.Value} % of the continuous mix, {Numbers.Significant(both.FirstPercent, 3)} % of it {Phrases.InSentence(system.Agents[0].Name)}.";
-            wanted = [.. system.Agents.Select((a, i) => (a, Scaled(both.Percent.Value, Share(i) / 100), all * Share(i) / 100, why, both.Percent.Citation))];
+            string why = $"The two together for {InWords(texture)}: the middle of {both.Percent.Value} % of the continuous mix, {Numbers.Significant(both.FirstPercent, 3)} % of it {Phrases.InSentence(agent.Name)}.";
+            return ([.. system.Agents.Select((a, i) => new Wanted(a, Scaled(both.Percent.Value, Share(i) / 100), all * Share(i) / 100, why, both.Percent.Citation))], null);
 
             double Share(int i) => i == 0 ? both.FirstPercent : 100 - both.FirstPercent;
         }
-        else if (MilkDose(system.Agents[0].Profile!, new ReviewContext(placed).IsMostlyMilk) is { } milk)
-        {
-            wanted = [(system.Agents[0], milk.Value, Middle(milk.Value), $"{milk.Value} % of the continuous mix is what gels milk; how firm, the source does not say.", milk.Citation)];
-        }
-        else
-        {
-            AgentDosing dosing = placed.DosedFor(system.Agents[0].Id, texture);
-            if (dosing is not { Percent: { } percent, Window: { } window })
-            {
-                return (null, default, new Obstacle("no-dose-for-texture", dosing.Explanation, dosing.Source is { } source ? Cite(source) : default));
-            }
 
-            wanted = [(system.Agents[0], window, percent, dosing.Explanation, dosing.Source!)];
+        if (MilkDose(agent.Profile!, new ReviewContext(placed).IsMostlyMilk) is { } milk)
+        {
+            return ([new Wanted(agent, milk.Value, Middle(milk.Value), $"{milk.Value} % of the continuous mix is what gels milk; how firm, the source does not say.", milk.Citation)], null);
         }
 
-        for (int pass = 0; pass < 2; pass++)
-        {
-            placed = wanted.Aggregate(placed, (f, w) => f.WithDose(w.Agent.Id, Plain(f, w.Agent.Id, AgentLines.DoseFor(f, w.Agent.Id, w.Percent), w.Window)));
-        }
+        AgentDosing dosing = placed.DosedFor(agent.Id, texture);
+        return dosing is { Percent: { } percent, Window: { } window }
+            ? ([new Wanted(agent, window, percent, $"The middle for {InWords(texture)}. {dosing.Corrections[0]}", dosing.Source!)], null)
+            : ([], new Obstacle("no-dose-for-texture", dosing.Explanation, dosing.Source is { } source ? Cite(source) : default));
+    }
 
-        return (placed, ValueList<ChosenDose>.From(wanted.Select(w => placed.Line(w.Agent.Id)).Select((l, i) => new ChosenDose(
-            l.Label, l.Ingredient, l.Dose, placed.Proportions.PercentOfContinuousMix(l), wanted[i].Why, wanted[i].Citation))), null);
+    /// <summary>Each agent at its percentage of the continuous mix; twice, because they thin each other.</summary>
+    private static Formula Dosed(Formula formula, Wanted[] wanted)
+        => wanted.Concat(wanted).Aggregate(formula, (f, w) => f.WithDose(w.Agent.Id, Plain(f, w, AgentLines.DoseFor(f, w.Agent.Id, w.Percent))));
+
+    private static ChosenDose Chosen(Formula formula, Wanted wanted)
+    {
+        FormulaLine line = formula.Line(wanted.Agent.Id);
+        return new ChosenDose(line.Label, line.Ingredient, line.Dose, formula.Proportions.PercentOfContinuousMix(line), wanted.Why, wanted.Citation);
     }
 
     /// <summary>Applies the rules' own remedies, one after another, as long as each leaves fewer conflicts, or as many and fewer cautions.</summary>
-    public static (Formula Formula, List<Remedy> Remedies, ValueList<Finding> Findings, Method Method) Mend(Formula formula, MethodOptions options, RuleSet rules, bool mayChangeTaste)
+    private static (Formula Formula, List<Remedy> Remedies, ValueList<Finding> Findings, Method Method) Mend(Formula formula, MethodOptions options, RuleSet rules, bool mayChangeTaste)
     {
         var applied = new List<Remedy>();
         (ValueList<Finding> findings, Method method) = Look(formula, options, rules);
         bool better = true;
-        while (better && applied.Count < 8)
+        while (better && applied.Count < MostRemedies)
         {
             better = false;
             foreach (Remedy remedy in findings.Where(f => f.Severity >= Severity.Caution).SelectMany(f => f.Remedies)
-                .Where(r => s_gentle.Contains(r.Id) || (mayChangeTaste && s_tasted.Contains(r.Id))))
+                .Where(r => s_gentle.Contains(r.Id) || (mayChangeTaste && s_tasted.Contains(r.Id)))
+                // Sugar takes the most room and thins the rest, so it goes first.
+                .OrderByDescending(r => r.Id == "add-sugar"))
             {
                 Formula changed = remedy.Apply(formula);
                 (ValueList<Finding> later, Method plan) = Look(changed, options, rules);
-                if (Trouble(later, plan) is var (conflicts, cautions) && Trouble(findings, method) is var (before, less) && (conflicts < before || (conflicts == before && cautions < less)))
+                (int conflicts, int cautions) = Trouble(later, plan);
+                (int before, int less) = Trouble(findings, method);
+                if (conflicts < before || (conflicts == before && cautions < less))
                 {
                     (formula, findings, method, better) = (changed, later, plan, true);
                     applied.Add(remedy);
@@ -149,14 +194,6 @@ internal static class Placing
         => (findings.Count(f => f.Severity == Severity.Conflict) + method.Conflicts.Count, findings.Count(f => f.Severity == Severity.Caution));
 
     private static (ValueList<Finding> Findings, Method Method) Look(Formula formula, MethodOptions options, RuleSet rules) => (formula.Review(rules), formula.PlanMethod(options));
-
-    public static string InWords(Texture texture) => texture switch
-    {
-        Texture.FluidGel => "a fluid gel",
-        Texture.Thickened => "a thickened liquid",
-        Texture.Modifier => "a modifier",
-        _ => $"a {Words.Of(texture).Replace('-', ' ')} gel",
-    };
 
     public static ValueList<Citation> Cite(params Citation[] citations) => ValueList<Citation>.Own(citations);
 
@@ -179,10 +216,16 @@ internal static class Placing
     private static NumberRange Scaled(NumberRange range, double by) => new(range.Min * by, range.Max * by);
 
     /// <summary>The dose to two digits, which is as fine as the figures are, unless that leaves the window.</summary>
-    private static Dose Plain(Formula formula, string label, Dose dose, NumberRange window)
+    private static Dose Plain(Formula formula, Wanted wanted, Dose dose)
     {
-        var plain = new Dose(Numbers.RoundSignificant(dose.PercentByMass, 2), dose.Reference);
-        Formula changed = formula.WithDose(label, plain);
-        return window.Contains(changed.Proportions.PercentOfContinuousMix(changed.Line(label))) ? plain : dose;
+        int decimals = 1 - (int)Math.Floor(Math.Log10(dose.PercentByMass));
+        var plain = new Dose(Numbers.RoundHalfAway(dose.PercentByMass, Math.Max(decimals, 0)), dose.Reference);
+        Formula changed = formula.WithDose(wanted.Agent.Id, plain);
+        return wanted.Window.Contains(changed.Proportions.PercentOfContinuousMix(changed.Line(wanted.Agent.Id))) ? plain : dose;
     }
+
+    /// <summary>A formula with a system in it.</summary>
+    public sealed record Placed(Formula Formula, ValueList<ChosenDose> Doses, ValueList<Remedy> Remedies, ValueList<Finding> Findings, Method Method);
+
+    private sealed record Wanted(Ingredient Agent, NumberRange Window, double Percent, string Why, Citation Citation);
 }
