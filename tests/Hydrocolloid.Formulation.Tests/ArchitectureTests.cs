@@ -23,7 +23,7 @@ public partial class ArchitectureTests
         { "Compatibility", ["Batches", "Derivations", "Choosing", "Methods", "Serialization", "Declarations", "Exchange", "Costing", "Teaching"] },
         { "Costing", ["Catalogues", "Derivations", "Gelation", "Compatibility", "Choosing", "Methods"] },
         { "Methods", ["Catalogues", "Derivations", "Choosing", "Serialization", "Declarations", "Exchange", "Costing", "Teaching"] },
-        { "Choosing", ["Diagnoses", "Serialization", "Declarations", "Exchange", "Costing", "Teaching"] },
+        { "Choosing", ["Serialization", "Declarations", "Exchange", "Costing", "Teaching"] },
         { "Serialization", ["Costing", "Declarations", "Exchange", "Teaching"] },
     };
 

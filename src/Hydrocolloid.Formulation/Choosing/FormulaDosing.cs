@@ -60,10 +60,46 @@ public static class FormulaDosing
             Standing = catalogued.Citation.Quality is CitationQuality.Estimate or CitationQuality.CommonPractice ? DoseStanding.Judged
                 : window == catalogued.Value ? DoseStanding.Published : DoseStanding.Derived,
             Source = catalogued.Citation,
-            Corrections = ValueList<string>.Own([corrected.Explanation, $"{Numbers.Significant(percent, 3)} % of the continuous mix is {dose}."]),
+            Corrections = ValueList<string>.Own([corrected.Explanation, OnItsReference(percent, dose)]),
             Notes = ValueList<Cited<string>>.From(Partners(context, agent)),
             Outside = corrected.Outside,
             Change = Change(formula, label, dose, texture),
+        };
+    }
+
+    /// <summary>The dose of an ingredient for a firmness, by a kitchen's own trial of it.</summary>
+    /// <param name="formula">The formula.</param>
+    /// <param name="label">The label of the ingredient's line, an addition.</param>
+    /// <param name="trial">The trial.</param>
+    /// <param name="strength">The firmness in the unit of the trial, above 0 and up to 1e12.</param>
+    /// <param name="confidencePercent">The level of the interval of doses at which the curve may reach it, 50–99.99. Unit: %.</param>
+    /// <returns>The dose with its interval; or, without one, the reason.</returns>
+    /// <exception cref="ArgumentNullException">The formula, the label or the trial is null.</exception>
+    /// <exception cref="ArgumentException">The line is not there, is not a hydrocolloid, is a part of the base or is folded in as pieces; or the trial was made with another ingredient or grade.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    public static AgentDosing DosedFor(this Formula formula, string label, AgentTrial trial, double strength, double confidencePercent = 95)
+    {
+        FormulaLine line = AgentLines.Of(formula, label);
+        Guard.NotNull(trial).CheckFor(line);
+        TrialDose found = trial.Fit.DoseFor(strength, confidencePercent);
+        string told = $"{line.Ingredient.Name} by own trial, in {trial.Unit} and % of the continuous mix: {found}";
+        if (found.Dose is not (> 0 and < 100) || found.Dose is not { } percent)
+        {
+            return new(formula, line, found.Dose is null ? told : told + "; that is no dose of a mix") { Source = Citation.Measured };
+        }
+
+        Dose dose = AgentLines.DoseFor(formula, label, percent);
+        return new(formula, line, $"{told}; in this formula {dose}.")
+        {
+            Percent = percent,
+            Window = found.Confidence,
+            Dose = dose,
+            Standing = DoseStanding.Measured,
+            Source = Citation.Measured,
+            Corrections = ValueList<string>.Own([OnItsReference(percent, dose)]),
+            Notes = trial.Conditions is null ? default : ValueList<Cited<string>>.Own([new($"Holds for the conditions of the trial: {trial.Conditions}", Citation.Measured)]),
+            Outside = found.Outside,
+            Change = new DoseChange(label, dose),
         };
     }
 
@@ -82,6 +118,8 @@ public static class FormulaDosing
            from pair in Synergies.Between(agent.Line.Ingredient, other.Line.Ingredient)
            where !pair.Effects.Value.Contains(SynergyEffect.NoSynergy)
            select new Cited<string>($"{other.Name} beside {Phrases.InSentence(agent.Name)} changes the gel: {string.Join(", ", pair.Effects.Value.Select(e => Words.Of(e).Replace('-', ' ')))}. The window is for {Phrases.InSentence(agent.Name)} alone.", pair.Effects.Citation);
+
+    private static string OnItsReference(double percent, Dose dose) => $"{Numbers.Significant(percent, 3)} % of the continuous mix is {dose}.";
 
     private static double? Middle(NumberRange window) => window is { Min: { } low, Max: { } high } ? (low + high) / 2 : window.Min ?? window.Max;
 

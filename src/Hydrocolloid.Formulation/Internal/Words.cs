@@ -20,6 +20,19 @@ internal static class Words
 
     private static readonly string[] Scales = ["bloom", "gel-strength", "sag"];
 
+    private static readonly string[] TrialCurves = ["power-law", "line"];
+
+    private static readonly string[] SyneresisClasses = ["unknown", "low", "moderate", "high"];
+
+    private static readonly string[] AgentProperties =
+    [
+        "origin", "diets", "allergens", "texture", "doses", "lowest-dose", "grades", "dispersal", "hydration", "setting", "setting-time", "melting",
+        "hysteresis", "heat-stability", "clarity", "flavour", "syneresis", "freeze-thaw", "acid", "ions", "salt", "calcium", "sugar", "alcohol",
+        "proteins", "enzymes", "tannins", "viscosity", "limits", "sensitivities", "synergies", "cautions",
+    ];
+
+    private static readonly string[] Qualities = ["standard", "handbook", "paper", "dataset", "regulation", "bulletin", "teaching", "common-practice", "recalled", "estimate", "measured"];
+
     private static readonly string[] Severities = ["information", "caution", "conflict"];
 
     private static readonly string[] Forms = ["mix", "pieces"];
@@ -86,6 +99,14 @@ internal static class Words
 
     public static string Of(GradeScale value) => Scales[(int)value];
 
+    public static string Of(Gelation.TrialCurve value) => TrialCurves[(int)value];
+
+    public static string Of(Choosing.SyneresisClass value) => SyneresisClasses[(int)value];
+
+    public static string Of(Choosing.AgentProperty value) => AgentProperties[(int)value];
+
+    public static string Of(CitationQuality value) => Qualities[(int)value];
+
     public static string Of(Severity value) => Severities[(int)value];
 
     public static string Of(SynergyEffect value) => SynergyEffects[(int)value];
@@ -95,6 +116,13 @@ internal static class Words
     public static string Of(ReckonedHow value) => Hows[(int)value];
 
     public static string Of(YieldBasis value) => Bases[(int)value];
+
+    public static bool TryTrialCurve(string? word, out Gelation.TrialCurve value)
+    {
+        bool found = Find(TrialCurves, word, out int index);
+        value = (Gelation.TrialCurve)index;
+        return found;
+    }
 
     public static bool TryTexture(string? word, out Texture value)
     {
@@ -211,6 +239,8 @@ internal static class Words
     }
 
     public static string SymptomList => string.Join(", ", Symptoms);
+
+    public static string TrialCurveList => string.Join(", ", TrialCurves);
 
     public static string TextureList => string.Join(", ", Textures);
 
