@@ -4,6 +4,7 @@ using System.CommandLine;
 using System.Text;
 using System.Text.Json;
 using Hydrocolloid.Formulation;
+using Hydrocolloid.Formulation.Choosing;
 using Hydrocolloid.Formulation.Serialization;
 using Hydrocolloid.Formulation.Text;
 using KitchenCard;
@@ -51,11 +52,16 @@ equipment.AcceptOnlyFromAmong("pan", "hand-blender", "jug-blender", "pressure-co
 var failed = new Option<string?>("--failed") { Description = "Say why the batch failed, in place of the card: the symptom, such as did-not-set." };
 failed.AcceptOnlyFromAmong([.. Enum.GetNames<Symptom>().Select(Text.Kebab)]);
 var record = new Option<string?>("--record") { Description = "A process record (JSON) of what was actually done, for --failed." };
+var with = new Option<string?>("--with")
+{
+    Description = "Print the card of the formula made with another agent or a known blend (\"agar\", \"agar+locust bean gum\") for the same texture, and below it what was done and what will differ.",
+};
+var insteadOf = new Option<string?>("--instead-of") { Description = "The agent that --with takes the place of. Without it, all that gels." };
 var strict = new Option<bool>("--strict") { Description = "Exit with code 3 if a conflict is found." };
 
 var root = new RootCommand("Prints the kitchen card of a gel formula: weigh sheet, method, findings, cautions, sources.")
 {
-    file, make, counted, balance, tolerance, layout, worked, mend, failed, record, altitude, equipment, strict,
+    file, make, counted, balance, tolerance, layout, worked, mend, with, insteadOf, failed, record, altitude, equipment, strict,
 };
 root.SetAction(Run);
 
@@ -104,6 +110,15 @@ int Run(ParseResult given)
             return Mend(formula, choice);
         }
 
+        Substitution? other = given.GetValue(with) is not { } agent ? null
+            : given.GetValue(insteadOf) is { } from ? formula.Substitute(from, agent, new MethodOptions { Kitchen = kitchen })
+            : formula.SubstituteAll(agent, new MethodOptions { Kitchen = kitchen });
+        if (other is { Formula: null })
+        {
+            return Refuse([$"--with: {other}"]);
+        }
+
+        formula = other?.Formula ?? formula;
         Card card = CardWriter.Write(formula, yield, scale, off, lines, kitchen);
         Console.Out.Write(given.GetValue(layout) switch
         {
@@ -111,6 +126,11 @@ int Run(ParseResult given)
             "markdown" => MarkdownCard.Render(card),
             _ => TextCard.Render(card),
         });
+        if (other is not null && given.GetValue(layout) != "json")
+        {
+            Console.Out.Write(SubstitutionText.Render(other, given.GetValue(layout) == "markdown"));
+        }
+
         bool conflict = card.MethodConflicts.Count > 0 || card.Findings.Any(f => f.Severity == "conflict");
         return conflict && given.GetValue(strict) ? ConflictFound : Good;
     }

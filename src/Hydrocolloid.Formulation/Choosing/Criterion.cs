@@ -15,7 +15,7 @@ public enum Criterion
     /// <summary>Melting in the mouth, or not; counts where the brief asks for either. 1 or 0.</summary>
     MeltInMouth,
 
-    /// <summary>Little weeping. 1 none, 0.5 a little, 0 much, 0.5 not known; half a step more in a blend that is known to weep less.</summary>
+    /// <summary>Little weeping, by <see cref="FormulaSyneresis.SyneresisRisks"/>: 1 low, 0.5 moderate or not known, 0 high.</summary>
     LittleWeeping,
 
     /// <summary>Standing the freezer; counts where it is frozen. 1 stands it, 0.5 not known, 0 weakened.</summary>

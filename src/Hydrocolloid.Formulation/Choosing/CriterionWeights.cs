@@ -2,7 +2,7 @@ using Hydrocolloid.Formulation.Internal;
 
 namespace Hydrocolloid.Formulation.Choosing;
 
-/// <summary>What each criterion counts. Immutable, equal by content.</summary>
+/// <summary>What each criterion counts; weights have no unit. Immutable, equal by content.</summary>
 public sealed record CriterionWeights
 {
     // In the order of Criterion. What the brief asks for by name counts most; trouble that the review sees next; the rest tips the scale.
@@ -25,7 +25,7 @@ public sealed record CriterionWeights
 
     /// <summary>The weights with another one for a criterion; 0 leaves it out.</summary>
     /// <param name="criterion">The criterion.</param>
-    /// <param name="weight">The weight, 0 to 1000.</param>
+    /// <param name="weight">The weight, 0 to 1000, no unit.</param>
     /// <returns>The weights.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Not a defined criterion, or a weight outside its range.</exception>
     public CriterionWeights With(Criterion criterion, double weight)

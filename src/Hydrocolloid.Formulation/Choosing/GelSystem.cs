@@ -73,13 +73,13 @@ public sealed record GelSystem
         => Synergies.Between(Guard.NotNull(one), Guard.NotNull(other)).FirstOrDefault(s => !s.Doses.IsEmpty) is { } pair
             ? pair.IsFirst(one) ? Of(pair, one, other) : Of(pair, other, one) : null;
 
-    /// <summary>The hydrocolloids that answer to a word, or whose id begins with it.</summary>
+    /// <summary>The hydrocolloids that answer to a word, or whose id begins with it, in the order of their ids.</summary>
     internal static IEnumerable<Ingredient> Answering(string word, Catalogue catalogue)
     {
         string start = word.Trim().ToLowerInvariant().Replace(' ', '-') + "-";
         IReadOnlyList<Ingredient> found = catalogue.Find(word);
         return found.Where(i => i.Profile is not null)
-            .Concat(found.Any(i => i.Id + "-" == start) ? [] : catalogue.Hydrocolloids.Where(i => i.Id.StartsWith(start, StringComparison.Ordinal))).Distinct();
+            .Concat(found.Any(i => i.Id + "-" == start) ? [] : catalogue.Hydrocolloids.Where(i => i.Id.StartsWith(start, StringComparison.Ordinal))).Distinct().OrderBy(i => i.Id, StringComparer.Ordinal);
     }
 
     /// <summary>The name.</summary>

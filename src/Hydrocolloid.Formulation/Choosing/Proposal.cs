@@ -39,7 +39,7 @@ public sealed class Proposal
     /// <summary>How it does on each criterion that counts here.</summary>
     public ValueList<CriterionScore> Criteria { get; }
 
-    /// <summary>The mean of the criteria by their weights, 0 to 100. A help to choose, not a measurement.</summary>
+    /// <summary>The mean of the criteria by their weights, 0 to 100, no unit. A help to choose, not a measurement.</summary>
     public double Score { get; }
 
     /// <summary>The score, the name and the doses.</summary>

@@ -29,15 +29,21 @@ internal sealed class Scoring(Brief brief, GelSystem system, Placing.Placed plac
             cautions.Length == 0 ? "No caution beyond those of the liquid." : $"Cautions: {string.Join(", ", cautions.Select(c => c.Id))}.", [.. cautions.SelectMany(c => c.Citations)]);
     }
 
-    private CriterionScore? Clarity() => brief.Service.Clear != true ? null : OfSensitivity(Criterion.Clarity, SensitiveTo.Cloudiness, 0);
+    private CriterionScore? Clarity() => brief.Service.Clear != true ? null : OfSensitivity(Criterion.Clarity, SensitiveTo.Cloudiness);
 
+    /// <summary>By the agent that is likeliest to weep; a blend of two thickeners has none that is known.</summary>
     private CriterionScore LittleWeeping()
-        => OfSensitivity(Criterion.LittleWeeping, SensitiveTo.Weeping, system.Pair?.Effects.Value.Contains(SynergyEffect.LessSyneresis) == true ? 0.25 : 0);
+    {
+        SyneresisRisk? risk = placed.Formula.SyneresisRisks().OrderByDescending(r => r.Class).FirstOrDefault();
+        double score = risk?.Class switch { SyneresisClass.Low => 1, SyneresisClass.High => 0, _ => 0.5 };
+        return risk is null ? Score(Criterion.LittleWeeping, score, "The catalogue says nothing of its weeping.")
+            : Score(Criterion.LittleWeeping, score, $"{risk.Agent.Name}, risk of weeping: {Words.Of(risk.Class)}.", [.. risk.Reasons.Select(r => r.Citation)]);
+    }
 
-    private CriterionScore? Freezing() => brief.Service.Frozen != true ? null : OfSensitivity(Criterion.Freezing, SensitiveTo.Freezing, 0);
+    private CriterionScore? Freezing() => brief.Service.Frozen != true ? null : OfSensitivity(Criterion.Freezing, SensitiveTo.Freezing);
 
     /// <summary>By the agent that does worst; what is not known is in the middle.</summary>
-    private CriterionScore OfSensitivity(Criterion criterion, SensitiveTo to, double bonus)
+    private CriterionScore OfSensitivity(Criterion criterion, SensitiveTo to)
     {
         (double Score, string Why, Citation? Citation)[] each =
         [
@@ -47,8 +53,7 @@ internal sealed class Scoring(Brief brief, GelSystem system, Placing.Placed plac
                     : (0.5, $"{a.Name}: nothing is typed in the catalogue.", (Citation?)null)),
         ];
         double worst = each.Min(e => e.Score);
-        string why = string.Join(" ", each.Where(e => e.Score == worst).Select(e => e.Why)) + (bonus > 0 ? " The blend weeps less." : "");
-        return Score(criterion, Math.Min(1, worst + bonus), why, [.. each.Where(e => e.Citation is not null).Select(e => e.Citation!), .. bonus > 0 ? new[] { system.Pair!.Effects.Citation } : []]);
+        return Score(criterion, worst, string.Join(" ", each.Where(e => e.Score == worst).Select(e => e.Why)), [.. each.Where(e => e.Citation is not null).Select(e => e.Citation!)]);
     }
 
     private CriterionScore? HeatMargin()

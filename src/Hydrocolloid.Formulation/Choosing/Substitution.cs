@@ -5,6 +5,12 @@ namespace Hydrocolloid.Formulation.Choosing;
 /// <summary>A formula with another gelling agent, and what it takes; or the reasons why there is none. Immutable.</summary>
 public sealed class Substitution
 {
+    private static readonly AgentProperty[] s_noticed =
+    [
+        AgentProperty.Texture, AgentProperty.Melting, AgentProperty.HeatStability, AgentProperty.Clarity, AgentProperty.Flavour, AgentProperty.Syneresis, AgentProperty.FreezeThaw,
+        AgentProperty.Dispersal, AgentProperty.Hydration, AgentProperty.Setting, AgentProperty.SettingTime, AgentProperty.Diets, AgentProperty.Allergens,
+    ];
+
     internal Substitution(Formula original, ValueList<Ingredient> from, GelSystem to, Texture? texture, ValueList<Obstacle> obstacles)
     {
         Original = original;
@@ -43,6 +49,19 @@ public sealed class Substitution
 
     /// <summary>How the new formula is worked; null if there is none.</summary>
     public Method? Method { get; internal init; }
+
+    /// <summary>
+    /// What will differ: the old agents and the new ones side by side, over what a guest and a cook notice; null if they are the same agent. Every property:
+    /// <see cref="AgentComparison.Of"/>.
+    /// </summary>
+    public AgentComparison? Differences
+    {
+        get
+        {
+            Ingredient[] agents = [.. From.Concat(To.Agents).GroupBy(a => a.Id, StringComparer.Ordinal).Select(g => g.First())];
+            return agents.Length < 2 ? null : AgentComparison.Of(agents).Only(s_noticed);
+        }
+    }
 
     /// <summary>True if there is a formula, and neither its review nor its method has a conflict.</summary>
     public bool IsSound => Formula is not null && Findings.All(f => f.Severity != Severity.Conflict) && Method!.Conflicts.IsEmpty;

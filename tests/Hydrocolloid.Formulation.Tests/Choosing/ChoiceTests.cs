@@ -55,7 +55,7 @@ public class ChoiceTests
                     }
                 }
 
-                choice.Exclusions.Should().OnlyContain(e => !e.Reasons.IsEmpty && e.Reasons.All(r => r.Text.Length > 0));
+                choice.Exclusions.Should().NotContain(e => e.Reasons.IsEmpty || e.Reasons.Any(r => r.Text.Length == 0));
                 if (choice.LiquidConflicts.IsEmpty)
                 {
                     (choice.Proposals.Count + choice.Exclusions.Count).Should().Be(Catalogue.BuiltIn.OfRole(HydrocolloidRole.GellingAgent).Count() + GelSystem.KnownBlends.Count, "nothing is lost");
