@@ -16,7 +16,7 @@ internal static class AgentFacts
         AgentProperty.Doses => profile.DoseWindows.Select(w => Range($"{Plain(Words.Of(w.Texture))}: ", w.Percent, " %"))
             .Concat(profile.PublishedDoses.Select(d => Range($"{Plain(d.Purpose)}: ", d.Percent, " %"))),
         AgentProperty.LowestDose => One(profile.MinimumGellingPercent is { } least ? Range("", least, " %") : null),
-        AgentProperty.Grades => profile.Strength is not { } scale ? [] : scale.Definition.Select(d => Fact($"{scale.Name}: ", d)).Concat(scale.Typical.Select(t => Range("on the market: ", t, scale.Unit.Length == 0 ? "" : " " + scale.Unit))),
+        AgentProperty.Grades => One(agent.Grade is { } lot ? new($"this lot: {lot}", Citation.Measured) : null).Concat(profile.Strength is not { } scale ? [] : scale.Definition.Select(d => Fact($"{scale.Name}: ", d)).Concat(scale.Typical.Select(t => Range("on the market: ", t, scale.Unit.Length == 0 ? "" : " " + scale.Unit)))),
         AgentProperty.Dispersal => Dispersal(profile.Dispersal),
         AgentProperty.Hydration => Hydration(profile.Hydration),
         AgentProperty.Setting => profile.Setting.Triggers.Select(t => t.Description)

@@ -16,7 +16,7 @@ internal static class ComparisonText
             text.Append('\n').Append(Name(row.Property)).Append('\n');
             for (int i = 0; i < row.Cells.Count; i++)
             {
-                text.Append("  ").Append(comparison.Agents[i].Name).Append(": ").Append(Cell(row.Cells[i], sources, " ")).Append('\n');
+                text.Append("  ").Append(comparison.Agents[i].Name).Append(": ").Append(Cell(row.Cells[i], sources, ". ")).Append('\n');
             }
         }
 
