@@ -1,3 +1,4 @@
+using System.Text.Json;
 using System.Text.Json.Serialization;
 
 namespace KitchenCard;
@@ -23,7 +24,8 @@ internal sealed record Card(
     IReadOnlyList<CardCaution> Cautions,
     IReadOnlyList<string> Recorded,
     IReadOnlyList<CardDerivation> Worked,
-    IReadOnlyList<CardSource> Sources);
+    IReadOnlyList<CardSource> Sources,
+    JsonElement? Comparison);
 
 internal sealed record CardYield(
     string Asked, double BaseGrams, double AssembledGrams, double EvaporatedWaterGrams, double TopUpWaterGrams, double FinishedGrams, string Losses, int? Portions, double? PortionGrams);

@@ -1,4 +1,7 @@
+using System.Text.Json;
 using Hydrocolloid.Formulation;
+using Hydrocolloid.Formulation.Choosing;
+using Hydrocolloid.Formulation.Serialization;
 using Hydrocolloid.Formulation.Thermal;
 using UnitsNet;
 
@@ -10,10 +13,10 @@ internal sealed class CardWriter
     private readonly Dictionary<string, int> _numbers = new(StringComparer.Ordinal);
     private readonly List<CardSource> _sources = [];
 
-    public static Card Write(Formula formula, Yield yield, Balance balance, double tolerancePercent, IReadOnlyList<string> explain, Kitchen kitchen)
-        => new CardWriter().Fill(formula, yield, balance, tolerancePercent, explain, kitchen);
+    public static Card Write(Formula formula, Yield yield, Balance balance, double tolerancePercent, IReadOnlyList<string> explain, Kitchen kitchen, AgentComparison? comparison)
+        => new CardWriter().Fill(formula, yield, balance, tolerancePercent, explain, kitchen, comparison);
 
-    private Card Fill(Formula formula, Yield yield, Balance balance, double tolerancePercent, IReadOnlyList<string> explain, Kitchen kitchen)
+    private Card Fill(Formula formula, Yield yield, Balance balance, double tolerancePercent, IReadOnlyList<string> explain, Kitchen kitchen, AgentComparison? comparison)
     {
         Batch batch = formula.ScaleTo(yield);
         WeighSheet sheet = batch.WeighOn(balance, tolerancePercent);
@@ -37,7 +40,14 @@ internal sealed class CardWriter
             [.. method.Cautions.Select(c => new CardCaution(Text.Kebab(c.Kind.ToString()), c.Text.Value, [.. c.Lines], Number(c.Text.Citation)))],
             [.. Recorded(formula)],
             [.. explain.Select(l => new CardDerivation(l, batch.Explain(l).ToText()))],
-            _sources);
+            _sources,
+            comparison is null ? null : Parsed(ComparisonJson.Write(comparison)));
+    }
+
+    private static JsonElement Parsed(string json)
+    {
+        using JsonDocument document = JsonDocument.Parse(json);
+        return document.RootElement.Clone();
     }
 
     private static CardLine Line(WeighLine line) => new(

@@ -4,6 +4,7 @@ using System.CommandLine;
 using System.Text;
 using System.Text.Json;
 using Hydrocolloid.Formulation;
+using Hydrocolloid.Formulation.Choosing;
 using Hydrocolloid.Formulation.Serialization;
 using Hydrocolloid.Formulation.Text;
 using KitchenCard;
@@ -51,11 +52,17 @@ equipment.AcceptOnlyFromAmong("pan", "hand-blender", "jug-blender", "pressure-co
 var failed = new Option<string?>("--failed") { Description = "Say why the batch failed, in place of the card: the symptom, such as did-not-set." };
 failed.AcceptOnlyFromAmong([.. Enum.GetNames<Symptom>().Select(Text.Kebab)]);
 var record = new Option<string?>("--record") { Description = "A process record (JSON) of what was actually done, for --failed." };
+var with = new Option<string?>("--with")
+{
+    Description = "Print the card of the formula made with another agent or a known blend (\"agar\", \"agar+locust bean gum\") for the same texture, then what was done and what will differ.",
+};
+var insteadOf = new Option<string?>("--instead-of") { Description = "The agent that --with takes the place of. Without it, all that gels." };
+var beside = new Option<string?>("--beside") { Description = "Compare the card's main agent with others, after the card: ids or names with commas between (\"gelatin-type-a,carrageenan-iota\")." };
 var strict = new Option<bool>("--strict") { Description = "Exit with code 3 if a conflict is found." };
 
 var root = new RootCommand("Prints the kitchen card of a gel formula: weigh sheet, method, findings, cautions, sources.")
 {
-    file, make, counted, balance, tolerance, layout, worked, mend, failed, record, altitude, equipment, strict,
+    file, make, counted, balance, tolerance, layout, worked, mend, with, insteadOf, failed, record, altitude, equipment, beside, strict,
 };
 root.SetAction(Run);
 
@@ -84,9 +91,12 @@ int Run(ParseResult given)
         }
 
         Kitchen kitchen = KitchenOf(given, problems);
+        Substitution? other = SubstitutionOf(given, formula, kitchen, problems);
+        formula = other?.Formula ?? formula;
         string[] lines = given.GetValue(worked)!;
         problems.AddRange(lines.Where(l => formula.Lines.All(f => f.Label != l))
             .Select(l => $"--worked: the formula has no line '{l}'. Its lines: {string.Join(", ", formula.Lines.Select(f => f.Label))}."));
+        AgentComparison? comparison = given.GetValue(beside) is { } others ? ComparisonOf(formula, others, problems) : other?.Differences;
         if (problems.Count > 0)
         {
             return Refuse(problems);
@@ -104,12 +114,12 @@ int Run(ParseResult given)
             return Mend(formula, choice);
         }
 
-        Card card = CardWriter.Write(formula, yield, scale, off, lines, kitchen);
+        Card card = CardWriter.Write(formula, yield, scale, off, lines, kitchen, comparison);
         Console.Out.Write(given.GetValue(layout) switch
         {
             "json" => JsonSerializer.Serialize(card, CardJson.Default.Card) + "\n",
-            "markdown" => MarkdownCard.Render(card),
-            _ => TextCard.Render(card),
+            "markdown" => MarkdownCard.Render(card) + SubstitutionText.Render(other, markdown: true) + (comparison is null ? "" : $"\n## {comparison}\n\n{comparison.ToMarkdown()}"),
+            _ => TextCard.Render(card) + SubstitutionText.Render(other, markdown: false) + (comparison is null ? "" : TextCard.Render(comparison)),
         });
         bool conflict = card.MethodConflicts.Count > 0 || card.Findings.Any(f => f.Severity == "conflict");
         return conflict && given.GetValue(strict) ? ConflictFound : Good;
@@ -128,6 +138,31 @@ int Run(ParseResult given)
     }
 }
 
+Substitution? SubstitutionOf(ParseResult given, Formula formula, Kitchen kitchen, List<string> problems)
+{
+    if (given.GetValue(with) is not { } agent)
+    {
+        return null;
+    }
+
+    try
+    {
+        var options = new MethodOptions { Kitchen = kitchen };
+        Substitution made = given.GetValue(insteadOf) is { } from ? formula.Substitute(from, agent, options) : formula.SubstituteAll(agent, options);
+        if (made.Formula is null)
+        {
+            problems.Add($"--with: {made}");
+        }
+
+        return made;
+    }
+    catch (ArgumentException e)
+    {
+        problems.Add("--with: " + e.Message);
+        return null;
+    }
+}
+
 int Mend(Formula formula, string choice)
 {
     string[] ids = choice.Split('/');
@@ -143,6 +178,40 @@ int Mend(Formula formula, string choice)
     Console.Error.WriteLine($"{finding.Id}/{remedy.Id}: {remedy.Advice} {remedy.Effect}");
     Console.Out.Write(FormulaJson.Write(remedy.Apply(formula)) + "\n");
     return Good;
+}
+
+static AgentComparison? ComparisonOf(Formula formula, string others, List<string> problems)
+{
+    FormulaLine? main = formula.Lines.Where(l => l.IsContinuous && l.Ingredient.Profile?.Role == HydrocolloidRole.GellingAgent).MaxBy(l => formula.Proportions.MassOf(l));
+    if (main is null)
+    {
+        problems.Add("--beside: the formula has no gelling agent.");
+        return null;
+    }
+
+    var agents = new List<Ingredient> { main.Ingredient };
+    foreach (string word in others.Split(',', StringSplitOptions.TrimEntries))
+    {
+        Ingredient[] found = Catalogue.BuiltIn.TryGet(word, out Ingredient? known) ? [known] : [.. Catalogue.BuiltIn.Find(word).Where(i => i.Profile is not null)];
+        if (found.Length == 1)
+        {
+            agents.Add(found[0]);
+        }
+        else
+        {
+            problems.Add($"--beside: '{word}' is {(found.Length == 0 ? "no agent of the catalogue" : "one of several: " + string.Join(", ", found.Select(i => i.Id)))}.");
+        }
+    }
+
+    try
+    {
+        return problems.Count > 0 ? null : AgentComparison.Of([.. agents]);
+    }
+    catch (ArgumentException e)
+    {
+        problems.Add("--beside: " + e.Message);
+        return null;
+    }
 }
 
 Yield YieldOf(ParseResult given, Formula formula, List<string> problems)

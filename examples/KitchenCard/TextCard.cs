@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Hydrocolloid.Formulation.Choosing;
 
 namespace KitchenCard;
 
@@ -13,6 +14,19 @@ internal sealed class TextCard
     private TextCard(Card card) => _card = card;
 
     public static string Render(Card card) => new TextCard(card).Render();
+
+    /// <summary>A comparison of agents, to follow a card; it has its own numbered sources.</summary>
+    public static string Render(AgentComparison comparison)
+    {
+        var text = new StringBuilder("\n");
+        foreach (string line in comparison.ToText().Split('\n'))
+        {
+            string indent = line.StartsWith("  ", StringComparison.Ordinal) ? "  " : "";
+            text.AppendJoin('\n', Text.Wrap(line, Width, indent, indent + indent).Select(l => l.TrimEnd())).Append('\n');
+        }
+
+        return text.ToString().TrimEnd('\n') + "\n";
+    }
 
     private string Render()
     {

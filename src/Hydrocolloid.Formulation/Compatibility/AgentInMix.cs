@@ -57,6 +57,9 @@ internal sealed class AgentInMix
     public bool IsUnderMinimum => !IsDosedForMilk && Profile.MinimumGellingPercent?.Value.Min is not null && !ReachesMinimum
         && (ChosenWindow is not { } chosen || !IsWithin(chosen.Percent.Value, Percent));
 
+    /// <summary>True if it is a part of a blend that gels together, at a working dose of both for the texture aimed at, or for any where none is stated, in one of their best ratios.</summary>
+    public bool IsInBlend => _context.Agents.Exists(other => other != this && Synergies.Between(Line.Ingredient, other.Line.Ingredient).Any(pair => GelsWith(other, pair)));
+
     /// <summary>
     /// True if a percentage lies in a range, at the precision of the figures: they are printed with one or two significant digits, which
     /// carry up to 5 %, so 0.0995 % is the 0.1 % it was meant to be.
@@ -83,6 +86,14 @@ internal sealed class AgentInMix
     /// <summary>The dose as it is written and as it counts.</summary>
     public string Stated()
         => $"{Name} is dosed at {Line.Dose}, which is {Numbers.Significant(Percent, 3)} % of the continuous mix";
+
+    private bool GelsWith(AgentInMix other, Synergy pair)
+    {
+        double both = Percent + other.Percent;
+        double first = (pair.IsFirst(Line.Ingredient) ? Percent : other.Percent) / both * 100;
+        return pair.FirstPercent is { } best && IsWithin(best.Value, first)
+            && pair.Doses.Any(d => (Formula.Service.Texture is not { } texture || d.Texture == texture) && IsWithin(d.Percent.Value, both));
+    }
 
     private static IEnumerable<NumberRange> Figures(DoseWindow window) => window.Percent.Alternatives.Select(a => a.Value).Append(window.Percent.Value);
 

@@ -12,7 +12,7 @@ internal static class Amounts
         // On the total the line is part of its own reference; on any other it is not.
         double scaled = line.Dose.Reference.Kind == DoseReferenceKind.Total
             ? wanted / (formula.Proportions.Total - now + wanted) * 100
-            : line.Dose.PercentByMass * wanted / now;
+            : wanted / formula.Proportions.ReferenceMass(formula, line.Dose.Reference, line.PhaseIndex) * 100;
         return new Dose(Rounded(scaled), line.Dose.Reference);
     }
 
@@ -30,14 +30,16 @@ internal static class Amounts
     }
 
     /// <summary>Four significant digits, rounded up, so that a limit that was aimed at is reached.</summary>
-    private static double Rounded(double percent)
+    internal static double Rounded(double percent)
     {
         if (!(percent > 0))
         {
             return percent;
         }
 
-        double step = Math.Pow(10, Math.Floor(Math.Log10(percent)) - 3);
-        return Math.Ceiling(percent / step * (1 - 1e-12)) * step;
+        // Counted in whole steps and divided by a power of ten where there is one, so that the result is the nearest double to its decimal reading.
+        int decimals = 3 - (int)Math.Floor(Math.Log10(percent));
+        double power = Math.Pow(10, Math.Abs(decimals));
+        return decimals >= 0 ? Math.Ceiling(percent * power * (1 - 1e-12)) / power : Math.Ceiling(percent / power * (1 - 1e-12)) * power;
     }
 }

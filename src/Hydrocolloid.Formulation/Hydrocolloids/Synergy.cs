@@ -15,6 +15,8 @@ namespace Hydrocolloid.Formulation;
 /// <param name="Recommended">What this catalogue recommends, and why; null if nothing.</param>
 /// <param name="FirstPercent">The best share of the first, % by weight of the two together; null if not stated.</param>
 /// <param name="AgainstWeepingPercent">How much of the second keeps the first from weeping, % by weight of the continuous mix; null if not stated.</param>
+/// <param name="Doses">Working doses of both together, by texture, where the two are a blend to gel with; empty otherwise.</param>
+/// <param name="Melts">Where the gel of both melts, if neither gels alone; null otherwise, or if not known.</param>
 public sealed record Synergy(
     string Id,
     ValueList<string> First,
@@ -27,7 +29,9 @@ public sealed record Synergy(
     ValueList<Cited<string>> Magnitude,
     Cited<string>? Recommended,
     Cited<NumberRange>? FirstPercent = null,
-    Cited<NumberRange>? AgainstWeepingPercent = null)
+    Cited<NumberRange>? AgainstWeepingPercent = null,
+    ValueList<BlendDose> Doses = default,
+    Cited<TemperatureRange>? Melts = null)
 {
     /// <summary>Whether it is about these two ingredients, in either order. An own ingredient counts as the entry it was made from.</summary>
     /// <param name="one">One ingredient.</param>
@@ -42,6 +46,11 @@ public sealed record Synergy(
     }
 
     /// <summary>Whether an ingredient stands for the first of the pair.</summary>
+    /// <summary>The working dose of both together for a texture.</summary>
+    /// <param name="texture">The texture.</param>
+    /// <returns>The dose; null if none is known.</returns>
+    public BlendDose? DoseFor(Texture texture) => Doses.FirstOrDefault(d => d.Texture == texture);
+
     internal bool IsFirst(Ingredient ingredient) => Stands(First, ingredient);
 
     private static bool Stands(ValueList<string> ids, Ingredient ingredient)

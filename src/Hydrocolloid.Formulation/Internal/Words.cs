@@ -20,6 +20,19 @@ internal static class Words
 
     private static readonly string[] Scales = ["bloom", "gel-strength", "sag"];
 
+    private static readonly string[] TrialCurves = ["power-law", "line"];
+
+    private static readonly string[] SyneresisClasses = ["unknown", "low", "moderate", "high"];
+
+    private static readonly string[] AgentProperties =
+    [
+        "origin", "diets", "allergens", "texture", "doses", "lowest-dose", "grades", "dispersal", "hydration", "setting", "setting-time", "melting",
+        "hysteresis", "heat-stability", "clarity", "flavour", "syneresis", "freeze-thaw", "acid", "ions", "salt", "calcium", "sugar", "alcohol",
+        "proteins", "enzymes", "tannins", "viscosity", "limits", "sensitivities", "synergies", "cautions",
+    ];
+
+    private static readonly string[] Qualities = ["standard", "handbook", "paper", "dataset", "regulation", "bulletin", "teaching", "common-practice", "recalled", "estimate", "measured"];
+
     private static readonly string[] Severities = ["information", "caution", "conflict"];
 
     private static readonly string[] Forms = ["mix", "pieces"];
@@ -43,6 +56,10 @@ internal static class Words
     private static readonly string[] Sensitivities = ["protease", "tannin", "casein", "fat", "freezing", "drying", "soaking", "weeping", "cloudiness", "shear", "warmth"];
 
     private static readonly string[] Harms = ["none", "notable", "weakens", "fails"];
+
+    /// <summary>The name of a value of an enum in kebab-case, for sets that are only written and never read.</summary>
+    public static string Kebab(string name)
+        => string.Concat(name.Select((c, i) => (i > 0 && char.IsUpper(c) ? "-" : "") + char.ToLowerInvariant(c)));
 
     public static string Of(LimitStage value) => LimitStages[(int)value];
 
@@ -82,13 +99,30 @@ internal static class Words
 
     public static string Of(GradeScale value) => Scales[(int)value];
 
+    public static string Of(Gelation.TrialCurve value) => TrialCurves[(int)value];
+
+    public static string Of(Choosing.SyneresisClass value) => SyneresisClasses[(int)value];
+
+    public static string Of(Choosing.AgentProperty value) => AgentProperties[(int)value];
+
+    public static string Of(CitationQuality value) => Qualities[(int)value];
+
     public static string Of(Severity value) => Severities[(int)value];
+
+    public static string Of(SynergyEffect value) => SynergyEffects[(int)value];
 
     public static string Of(LineForm value) => Forms[(int)value];
 
     public static string Of(ReckonedHow value) => Hows[(int)value];
 
     public static string Of(YieldBasis value) => Bases[(int)value];
+
+    public static bool TryTrialCurve(string? word, out Gelation.TrialCurve value)
+    {
+        bool found = Find(TrialCurves, word, out int index);
+        value = (Gelation.TrialCurve)index;
+        return found;
+    }
 
     public static bool TryTexture(string? word, out Texture value)
     {
@@ -205,6 +239,8 @@ internal static class Words
     }
 
     public static string SymptomList => string.Join(", ", Symptoms);
+
+    public static string TrialCurveList => string.Join(", ", TrialCurves);
 
     public static string TextureList => string.Join(", ", Textures);
 

@@ -1,3 +1,4 @@
+using Hydrocolloid.Formulation.Compatibility.Rules;
 using Hydrocolloid.Formulation.Internal;
 
 namespace Hydrocolloid.Formulation.Methods;
@@ -80,7 +81,7 @@ internal sealed class LineSorting
     /// <summary>The quantity of a limit as the mix has it; null if it is not known, or is of no mix.</summary>
     public static double? Measure(LimitedQuantity quantity, MixContents mix) => quantity switch
     {
-        LimitedQuantity.Ph => mix.Ph?.Value,
+        LimitedQuantity.Ph => AcidRules.Rounded(mix.Ph)?.Value,
         LimitedQuantity.Ethanol => mix.Ethanol.Value,
         LimitedQuantity.SolubleSolids => mix.Brix.Value,
         LimitedQuantity.Calcium => mix.Calcium.MmolPerKg,

@@ -19,7 +19,7 @@ internal static class MethodJson
             json.WriteString("format", "hydrocolloid-method");
             json.WriteNumber("version", Version);
             json.WriteString("name", method.Name);
-            json.WriteString("pattern", Kebab(method.Pattern.ToString()));
+            json.WriteString("pattern", Words.Kebab(method.Pattern.ToString()));
             Range(json, "totalSeconds", method.TotalTime.Seconds);
             Range(json, "activeSeconds", method.ActiveTime.Seconds);
             Range(json, "waitingSeconds", method.WaitingTime.Seconds);
@@ -36,7 +36,7 @@ internal static class MethodJson
             foreach (MethodConflict conflict in method.Conflicts)
             {
                 json.WriteStartObject();
-                json.WriteString("kind", Kebab(conflict.Kind.ToString()));
+                json.WriteString("kind", Words.Kebab(conflict.Kind.ToString()));
                 json.WriteString("text", conflict.Text);
                 json.WriteString("wayOut", conflict.WayOut);
                 Texts(json, "lines", conflict.Lines);
@@ -56,7 +56,7 @@ internal static class MethodJson
     {
         json.WriteStartObject();
         json.WriteNumber("number", step.Number);
-        json.WriteString("action", Kebab(step.Action.ToString()));
+        json.WriteString("action", Words.Kebab(step.Action.ToString()));
         json.WriteString("instruction", step.Instruction);
         json.WriteString("reason", step.Reason);
         json.WriteString("check", step.Check);
@@ -112,7 +112,7 @@ internal static class MethodJson
         foreach (Caution caution in cautions)
         {
             json.WriteStartObject();
-            json.WriteString("kind", Kebab(caution.Kind.ToString()));
+            json.WriteString("kind", Words.Kebab(caution.Kind.ToString()));
             json.WriteString("text", caution.Text.Value);
             Texts(json, "lines", caution.Lines);
             json.WriteString("source", caution.Text.Citation.ToString());
@@ -155,8 +155,5 @@ internal static class MethodJson
     }
 
     private static IEnumerable<string> Names(Equipment equipment)
-        => equipment == Equipment.None ? [] : equipment.ToString().Split([", "], StringSplitOptions.None).Select(Kebab);
-
-    private static string Kebab(string name)
-        => string.Concat(name.Select((c, i) => (i > 0 && char.IsUpper(c) ? "-" : "") + char.ToLowerInvariant(c)));
+        => equipment == Equipment.None ? [] : equipment.ToString().Split([", "], StringSplitOptions.None).Select(Words.Kebab);
 }

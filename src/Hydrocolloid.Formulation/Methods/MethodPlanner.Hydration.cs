@@ -1,3 +1,4 @@
+using Hydrocolloid.Formulation.Compatibility.Rules;
 using Hydrocolloid.Formulation.Internal;
 using Hydrocolloid.Formulation.Thermal;
 using static Hydrocolloid.Formulation.Phrases;
@@ -381,11 +382,10 @@ internal sealed partial class MethodPlanner
                     && !(l.Quantity == LimitedQuantity.Calcium && agent.Trigger?.Cause == SettingCause.Calcium))
                 .GroupBy(l => l.Quantity))
             {
-                double? value = LineSorting.Measure(limits.Key, medium);
+                double? value = limits.Key == LimitedQuantity.Calcium ? GelIons.CalciumThatHinders(_formula, agent.Line, _inPot)?.Value : LineSorting.Measure(limits.Key, medium);
                 if (value is { } v && limits.Where(l => !l.Range.Value.Contains(v)).OrderByDescending(l => l.Harm).FirstOrDefault() is { } limit)
                 {
-                    Conflict(ConflictKind.Limit, $"What the {agent.Name} is hydrated in has {Words.Of(limit.Quantity).Replace('-', ' ')} {Numbers.Significant(v, 3)}, where it should be {limit.Range.Value}. {limit.Consequence}",
-                        "Carry it in another part of the base, and join what is in the way afterwards.", [agent.Line], limit.Range.Citation);
+                    PassedLimit(agent, limit, v);
                 }
             }
 
@@ -399,6 +399,22 @@ internal sealed partial class MethodPlanner
                         $"Let at least {Numbers.Significant(part, 3)} % of the base more carry it.", [agent.Line], figure.Citation);
                 }
             }
+        }
+    }
+
+    /// <summary>A conflict where the hydrocolloid then fails, as in a review; where it is only weaker, a note on the step in which it dissolves.</summary>
+    private void PassedLimit(Agent agent, AgentLimit limit, double value)
+    {
+        string text = $"What the {agent.Name} is hydrated in has {Words.Of(limit.Quantity).Replace('-', ' ')} {Numbers.Significant(value, 3)}, where it should be {limit.Range.Value}. {limit.Consequence}";
+        const string wayOut = "Carry it in another part of the base, and join what is in the way afterwards.";
+        int step = _steps.FindLastIndex(s => s.Action is StepAction.Hold or StepAction.Disperse && s.Lines.Contains(agent.Label));
+        if (limit.Harm == Harm.Fails || step < 0)
+        {
+            Conflict(ConflictKind.Limit, text, wayOut, [agent.Line], limit.Range.Citation);
+        }
+        else
+        {
+            _steps[step] = _steps[step] with { Notes = ValueList<Cited<string>>.From(_steps[step].Notes.Append(new Cited<string>($"{text} {wayOut}", limit.Range.Citation))) };
         }
     }
 }

@@ -10,6 +10,9 @@ internal sealed partial class MethodPlanner
     // Common practice, no source: from here on a splash is treated as a scald.
     private const double ScaldsAboveCelsius = 60;
 
+    // Sugars and acids as crystals or powder have less water than this; % by weight.
+    private const double DryPercent = 10;
+
     private readonly Formula _formula;
     private readonly Kitchen _kitchen;
     private readonly Formula? _below;
@@ -374,6 +377,15 @@ internal sealed partial class MethodPlanner
             }
 
             _celsius = asTheyAre.Celsius;
+            return;
+        }
+
+        if (lines.All(l => l is { IsContinuous: true, Ingredient.WaterPercent: < DryPercent }))
+        {
+            Step(StepAction.Heat, $"Keep the pot on the heat while the {Names(lines)} goes in, in portions, so that it stays at {C(target)} or more.",
+                $"Dry as it is, it cannot be warmed first; all at once it would bring the mix to {Numbers.Fixed(asTheyAre.Celsius, 0)} °C, and it would begin to set.", "The thermometer, after each portion has dissolved.", lines, null,
+                new NumberRange(target, null), with: Heater(_inPot), citations: SettingCitations());
+            _celsius = target;
             return;
         }
 

@@ -81,6 +81,18 @@ internal sealed class DocumentChecks
         return null;
     }
 
+    public bool Id(string id, in DocumentPlace at, string path)
+    {
+        bool isValid = Ids.IsValid(id);
+        if (!isValid)
+        {
+            Report("id-invalid", at, path,
+                $"Must be kebab-case (a to z, 0 to 9, single hyphens, at most {Numbers.Exact(Ids.MaxLength)} characters), such as pear-juice, but is {UnitTable.Quote(id)}.");
+        }
+
+        return isValid;
+    }
+
     public void Unknown(string word, string choices, in DocumentPlace at, string path)
         => Report("word-unknown", at, path, $"Must be one of {choices}, but is {UnitTable.Quote(word)}.");
 

@@ -132,20 +132,8 @@ internal sealed class DocumentReader
             return known;
         }
 
-        CheckId(id, at, "/ingredient");
+        _checks.Id(id, at, "/ingredient");
         return Formulation.Ingredient.Unknown(id);
-    }
-
-    private bool CheckId(string id, in DocumentPlace at, string path)
-    {
-        bool isValid = Ids.IsValid(id);
-        if (!isValid)
-        {
-            _checks.Report("id-invalid", at, path,
-                $"Must be kebab-case (a to z, 0 to 9, single hyphens, at most {Numbers.Exact(Ids.MaxLength)} characters), such as pear-juice, but is {UnitTable.Quote(id)}.");
-        }
-
-        return isValid;
     }
 
     private LineDetails Details(FormulaDto.Part line, in DocumentPlace at)
@@ -329,7 +317,7 @@ internal sealed class DocumentReader
             Packaged = service.Packaged,
             Audience = Word<Audience>(service.Audience, Words.TryAudience, Words.AudienceList, "/service/audience"),
             Market = Word<Market>(service.Market, Words.TryMarket, Words.MarketList, "/service/market"),
-            FoodCategory = service.FoodCategory is { } category && CheckId(category, at, "/service/foodCategory") ? category : null,
+            FoodCategory = service.FoodCategory is { } category && _checks.Id(category, at, "/service/foodCategory") ? category : null,
             Diets = WordList<Diet>(service.Diets, Words.TryDiet, Words.DietList, "/service/diets"),
             FreeFrom = WordList<Allergen>(service.FreeFrom, Words.TryAllergen, Words.AllergenList, "/service/freeFrom"),
         };
@@ -420,7 +408,7 @@ internal sealed class DocumentReader
     private void AddOwn(FormulaDto.Own dto, int index, bool catalogueOnly, Dictionary<string, (Ingredient Ingredient, int Index)>? standing = null)
     {
         DocumentPlace at = DocumentPlace.Item("/ingredients", index);
-        bool isValid = CheckId(dto.Id, at, "/id");
+        bool isValid = _checks.Id(dto.Id, at, "/id");
         string? name = _checks.Words(dto.Name, at, "/name");
         Ingredient? start = null;
         if (dto.Like is null)

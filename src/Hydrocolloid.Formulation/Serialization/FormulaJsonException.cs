@@ -39,6 +39,8 @@ public sealed class FormulaJsonException : Exception
 
     internal static FormulaJsonException NoRecord(ValueList<FormulaJsonProblem> problems) => new("The document is not a process record:", problems);
 
+    internal static FormulaJsonException NoTrial(ValueList<FormulaJsonProblem> problems) => new("The document is not a trial:", problems);
+
     internal static FormulaJsonException Unwritable(string id, string pointer, string message)
         => new("The formula cannot be written as a document:", ValueList<FormulaJsonProblem>.Own([new FormulaJsonProblem(id, pointer, message)]));
 }

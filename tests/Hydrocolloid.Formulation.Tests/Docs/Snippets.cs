@@ -1,4 +1,5 @@
 using System.Text;
+using Hydrocolloid.Formulation.Choosing;
 using Hydrocolloid.Formulation.Compatibility;
 using Hydrocolloid.Formulation.Costing;
 using Hydrocolloid.Formulation.Declarations;
@@ -30,6 +31,13 @@ internal static class Snippets
         ["own-ingredients"] = OwnIngredients,
         ["another-bloom"] = AnotherBloom,
         ["own-trial"] = OwnTrial,
+        ["dose-for-texture"] = DoseForATexture,
+        ["adjust-grade"] = AnotherGrade,
+        ["agent-trial"] = TrialInAFormula,
+        ["weeping-risk"] = WeepingRisk,
+        ["agents-beside"] = AgentsBeside,
+        ["substitution"] = AnotherAgent,
+        ["choosing"] = AgentForABrief,
         ["diagnosis"] = WhyItFailed,
         ["moulds"] = MouldsFilled,
         ["weighing-plan"] = PlanOfWeighing,
@@ -465,6 +473,95 @@ internal static class Snippets
         trial.Issues.Should().BeEmpty();
     }
 
+    private static Formula TableJelly => Formula.Named("Pear and elderflower jelly")
+        .Base(b => b.Share(Pantry.PearJuice, 100))
+        .Then("gel", p => p
+            .Add(Pantry.Sucrose, Dose.Percent(8).OfBase)
+            .Add(Hydrocolloids.GelatinTypeA.WithGrade(new Grade(GradeScale.Bloom, 225)), Dose.Percent(1).OfPreceding, l => l.Labelled("gelatin")))
+        .Build();
+
+    private static Formula PearLayer => Formula.Named("Pear layer")
+        .Base(b => b.Share(Pantry.PearJuice, 100))
+        .Then("gel", p => p.Add(Hydrocolloids.Agar, Dose.Percent(0.7).OfBase))
+        .Build();
+
+    private static void DoseForATexture()
+    {
+        #region dose-for-texture
+        Formula jelly = Formula.Named("Pear and elderflower jelly")
+            .Base(b => b.Share(Pantry.PearJuice, 100))
+            .Then("gel", p => p
+                .Add(Pantry.Sucrose, Dose.Percent(8).OfBase)
+                .Add(Hydrocolloids.GelatinTypeA.WithGrade(new Grade(GradeScale.Bloom, 225)), Dose.Percent(1).OfPreceding, l => l.Labelled("gelatin")))
+            .Build();
+
+        AgentDosing firm = jelly.DosedFor("gelatin", Texture.Firm);
+        Console.WriteLine(firm);
+        Console.WriteLine($"{firm.Standing}: {firm.Source}");
+        Formula dosed = firm.Formula!; // with the dose, and firm as its texture
+        #endregion
+        jelly.Should().Be(TableJelly);
+        dosed.Service.Texture.Should().Be(Texture.Firm);
+    }
+
+    private static void AnotherGrade()
+    {
+        Formula dosed = TableJelly.DosedFor("gelatin", Texture.Firm).Formula!;
+        #region adjust-grade
+        GradeAdjustment silver = dosed.AdjustGrade("gelatin", new Grade(GradeScale.Bloom, 160));
+        Console.WriteLine(silver);
+        Console.Write(silver.Derivation!.ToText());
+
+        SheetAdjustment sheets = dosed.AdjustSheets("gelatin", GelatinPiece.Gold, Mass.FromGrams(1000)); // for 1 kg of base
+        Console.WriteLine(sheets);
+
+        Console.WriteLine(silver.Formula!.PredictStrength("gelatin"));
+        #endregion
+    }
+
+    private static void TrialInAFormula()
+    {
+        #region agent-trial
+        AgentTrial trial = TrialJson.Read("""
+            { "format": "hydrocolloid-trial", "version": 1, "agent": "agar", "strengthUnit": "g/cm²",
+              "conditions": "pear juice, 20 °C, 24 h, 1 cm² plunger",
+              "points": [ { "percent": 0.4, "strength": 61 }, { "percent": 0.6, "strength": 118 }, { "percent": 0.8, "strength": 203 },
+                          { "percent": 1.0, "strength": 290 }, { "percent": 1.2, "strength": 405 } ] }
+            """);
+        Formula layer = Formula.Named("Pear layer")
+            .Base(b => b.Share(Pantry.PearJuice, 100))
+            .Then("gel", p => p.Add(Hydrocolloids.Agar, Dose.Percent(0.7).OfBase))
+            .Build();
+
+        Console.WriteLine(layer.PredictStrength("agar"));
+        Console.WriteLine(layer.PredictStrength("agar", trial));
+        Console.WriteLine(layer.DosedFor("agar", trial, strength: 150));
+        #endregion
+        layer.Should().Be(PearLayer);
+    }
+
+    private static void WeepingRisk()
+    {
+        Formula layer = PearLayer;
+        #region weeping-risk
+        Formula stored = layer.WithService(layer.Service with { StoredFor = Duration.FromHours(24), Shape = PortionShape.Slice });
+
+        SyneresisRisk risk = stored.SyneresisRisks()[0];
+        Console.WriteLine($"{risk.Class}: {risk.Reasons[0].Value}");
+        Formula helped = risk.Remedies[0].Apply(stored);
+        Console.WriteLine(helped.SyneresisRisks()[0].Class);
+        #endregion
+    }
+
+    private static void AgentsBeside()
+    {
+        #region agents-beside
+        AgentComparison beside = AgentComparison.Of(Hydrocolloids.Agar, Hydrocolloids.GelatinTypeA);
+
+        Console.Write(beside.Only(AgentProperty.Diets, AgentProperty.LowestDose, AgentProperty.Melting, AgentProperty.Hysteresis, AgentProperty.Enzymes).ToMarkdown());
+        #endregion
+    }
+
     private static void WhyItFailed()
     {
         #region diagnosis
@@ -649,6 +746,70 @@ internal static class Snippets
 
         Console.WriteLine($"after 4 h: {slice.UptakePercent(Duration.FromHours(4)):F1} % of the uptake, {slice.GelPercent(0, 40, Duration.FromHours(4)):F1} % sucrose");
         Console.WriteLine($"in the end: {slice.FinalPercent(0, 40):F1} % sucrose; 90 % of the way in {slice.TimeUntil(90).Hours:F1} h");
+        #endregion
+    }
+
+    private static void AnotherAgent()
+    {
+        #region substitution
+        Formula jelly = Formula.Named("Pear and elderflower jelly")
+            .Base(b => b.Share(Pantry.PearJuice, 85).Share(Pantry.ElderflowerCordial, 15))
+            .Then("gel", p => p.Add(Hydrocolloids.GelatinTypeA, Dose.Percent(1.8).OfPreceding))
+            .Build();
+
+        Substitution agar = jelly.Substitute("gelatin", "agar");
+        Console.WriteLine($"{agar}; sound: {agar.IsSound}");
+        foreach (SubstitutionStep step in agar.Steps)
+        {
+            Console.WriteLine($"{step.Kind}: {step.Text}");
+        }
+
+        Console.WriteLine();
+        Console.Write(agar.Differences!.Only(AgentProperty.Texture, AgentProperty.Melting).ToText());
+
+        Console.WriteLine();
+        Substitution gellan = agar.Formula!.SubstituteAll("gellan-low-acyl");
+        Console.WriteLine(gellan);
+        Console.WriteLine(gellan.Findings[0]);
+        Console.WriteLine(jelly.Substitute("gelatin", "sodium-alginate"));
+        #endregion
+    }
+
+    private static void AgentForABrief()
+    {
+        #region choosing
+        var brief = new Brief(Pantry.PearJuice, new ServicePlan
+        {
+            Texture = Texture.Firm,
+            ServedAt = Temperature.FromDegreesCelsius(8),
+            Clear = true,
+            Diets = ValueList<Diet>.From([Diet.Vegan]),
+        })
+        {
+            StoreRoom = ValueList<Ingredient>.From(
+                [Hydrocolloids.GelatinTypeA, Hydrocolloids.Agar, Hydrocolloids.LocustBeanGum, Hydrocolloids.GellanLowAcyl, Hydrocolloids.Methylcellulose]),
+        };
+
+        Choice choice = brief.Choose();
+        Console.WriteLine(choice);
+
+        Console.WriteLine();
+        foreach (CriterionScore score in choice.Proposals[0].Criteria)
+        {
+            Console.WriteLine(score);
+        }
+
+        Console.WriteLine();
+        foreach (Exclusion exclusion in choice.Exclusions.Where(e => e.Reasons[0].Id != "not-at-hand"))
+        {
+            Console.WriteLine($"{exclusion}\n  {string.Join("; ", exclusion.Reasons.SelectMany(r => r.Citations))}");
+        }
+
+        Formula formula = choice.Proposals[0].Formula; // ready to scale, to plan, to cost
+
+        Console.WriteLine();
+        Choice dull = (brief with { Weights = CriterionWeights.Default.With(Criterion.Clarity, 0).With(Criterion.FewCautions, 5) }).Choose();
+        Console.WriteLine(dull.Proposals[0]);
         #endregion
     }
 

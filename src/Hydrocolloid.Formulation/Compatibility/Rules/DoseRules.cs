@@ -36,27 +36,27 @@ internal sealed class DecimalSlipRule : IDescribedRule
 
     public RuleCard Card => new(
         "dose",
-        "A dose lies outside every published figure, but would lie in a working window if its decimal sign were moved: a conflict if it then does not gel or is a hundred times too much, else a caution.",
+        "A dose lies outside every published figure, but would lie in a working window if its decimal sign were moved: a conflict if nothing then gels or it is a hundred times too much, else a caution. Not in a blend at a working dose of both.",
         "The dose with the decimal sign moved.", DoseFigures.Windows);
 
     public IEnumerable<Finding> Check(ReviewContext context)
     {
         foreach (AgentInMix agent in context.Agents)
         {
-            if (agent.Slip() is { } reading)
+            if (agent.Slip() is { } reading && !agent.IsInBlend)
             {
-                yield return Report(agent, reading);
+                yield return Report(agent, reading, context.Agents.Exists(a => a != agent && a.ReachesMinimum));
             }
         }
     }
 
-    private Finding Report(AgentInMix agent, SlipReading reading)
+    private Finding Report(AgentInMix agent, SlipReading reading, bool anotherGels)
     {
         DoseWindow window = reading.Window;
         FormulaLine line = agent.Line;
         string meant = Numbers.Significant(line.Dose.PercentByMass * reading.Factor, 6);
-        // Too little does not gel, and a hundred times too much is no dose at all; in between it is a doubt.
-        bool fails = agent.IsUnderMinimum || reading.Factor < 0.05;
+        // Too little does not gel unless another agent does, and a hundred times too much is no dose at all; in between it is a doubt.
+        bool fails = (agent.IsUnderMinimum && !anotherGels) || reading.Factor < 0.05;
         return new Finding(
             Id,
             fails ? Severity.Conflict : Severity.Caution,
@@ -85,17 +85,17 @@ internal sealed class GellingMinimumRule : IDescribedRule
 
     public RuleCard Card => new(
         "dose",
-        "A gelling agent is under the lowest dose that gels: a conflict, or information if another agent carries the gel.",
+        "A gelling agent is under the lowest dose that gels: a conflict, or information if another agent carries the gel or the two are a blend at a working dose of both.",
         "The dose that reaches the minimum, or the soft window if there is one.", DoseFigures.Minima);
 
     public IEnumerable<Finding> Check(ReviewContext context)
     {
         List<AgentInMix> agents = context.Agents;
-        foreach (AgentInMix agent in agents.Where(a => a.IsUnderMinimum && a.Slip() is null))
+        foreach (AgentInMix agent in agents.Where(a => a.IsUnderMinimum && (a.Slip() is null || a.IsInBlend)))
         {
             Cited<NumberRange> minimum = agent.Profile.MinimumGellingPercent!;
-            bool anotherGels = agents.Any(a => a != agent && a.ReachesMinimum);
-            string outcome = anotherGels ? "It will not gel by itself; another agent of the formula carries the gel." : "It will not gel.";
+            bool anotherGels = agent.IsInBlend || agents.Exists(a => a != agent && a.ReachesMinimum);
+            string outcome = agent.IsInBlend ? "Alone it will not gel; in this blend the two gel together." : anotherGels ? "It will not gel by itself; another agent of the formula carries the gel." : "It will not gel.";
             yield return new Finding(
                 Id,
                 anotherGels ? Severity.Information : Severity.Conflict,
@@ -128,14 +128,14 @@ internal sealed class DoseWindowRule : IDescribedRule
 
     public RuleCard Card => new(
         "dose",
-        "A dose lies outside the working window of the texture aimed at, or outside all windows where no texture is stated: a caution. Information if no window is known.",
+        "A dose lies outside the working window of the texture aimed at, or outside all windows where no texture is stated: a caution. Information if no window is known. Not in a blend at a working dose of both.",
         "The dose at the near end of the window.", DoseFigures.Windows);
 
     public IEnumerable<Finding> Check(ReviewContext context)
     {
         foreach (AgentInMix agent in context.Agents)
         {
-            if (agent.Profile.DoseWindows.IsEmpty || agent.IsDosedForMilk || agent.Slip() is not null || agent.IsUnderMinimum)
+            if (agent.Profile.DoseWindows.IsEmpty || agent.IsDosedForMilk || agent.Slip() is not null || agent.IsUnderMinimum || agent.IsInBlend)
             {
                 continue;
             }

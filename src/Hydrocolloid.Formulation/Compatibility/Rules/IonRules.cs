@@ -35,6 +35,17 @@ internal static class GelIons
             ? free with { Value = Math.Min(total.Value, free.Value * mix.Water.Value / 100), Unit = "mmol/kg" } : total;
     }
 
+    /// <summary>
+    /// The calcium that hinders a hydrocolloid from dissolving, mmol/kg of what it is in; null if it is not known. What casein holds does not
+    /// hinder gellan or pectin, but alginate takes it; what a sequestrant holds and what hardly dissolves hinders nothing.
+    /// </summary>
+    public static Reckoned? CalciumThatHinders(Formula formula, FormulaLine agent, IEnumerable<FormulaLine> lines)
+    {
+        FormulaLine[] dissolved = [.. lines.Where(l => !IsSlowCalcium(l.Ingredient))];
+        var liquid = new MixContents(formula, dissolved);
+        return liquid.Casein.IsEmpty || agent.Ingredient.IsAlginate() ? Calcium(liquid, dissolved) : null;
+    }
+
     /// <summary>Calcium and magnesium, and potassium and sodium for what they do in its place, mmol/kg of the mix.</summary>
     public static Reckoned AsCalcium(MixContents mix, IEnumerable<FormulaLine> lines)
     {
@@ -131,18 +142,10 @@ internal sealed class CalciumWhileHydratingRule() : LimitRule("calcium-while-hyd
         double? Available(ReviewContext changed) => AddedAmount.Same(changed, agent) is { } same ? Measure(changed, same, [])?.Value : null;
     }
 
-    /// <summary>What casein holds does not hinder gellan or pectin, but alginate takes it.</summary>
     private Reckoned? Measure(ReviewContext context, AgentInMix agent, FormulaLine[] without)
     {
-        FormulaLine[] lines = [.. context.HydrationLines(agent.Line).Where(l => !GelIons.IsSlowCalcium(l.Ingredient)).Except(without)];
-        var liquid = new MixContents(context.Formula, lines);
-        if (!liquid.Casein.IsEmpty && !agent.Line.Ingredient.IsAlginate())
-        {
-            return null;
-        }
-
-        Reckoned calcium = GelIons.Calcium(liquid, lines);
-        if (!calcium.Without.IsEmpty && without.Length == 0)
+        Reckoned? calcium = GelIons.CalciumThatHinders(context.Formula, agent.Line, context.HydrationLines(agent.Line).Except(without));
+        if (calcium?.Without.IsEmpty == false && without.Length == 0)
         {
             context.Needs(Id, $"the calcium of {calcium.Without}", agent.Line.Label);
         }
