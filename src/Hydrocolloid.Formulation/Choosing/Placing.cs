@@ -53,11 +53,12 @@ internal static class Placing
             yield return new Obstacle("no-dose-for-texture", $"{agent.Name}: no working dose for {InWords(texture)} is known; {Known(profile.DoseWindows.Select(w => w.Texture))}.", default);
         }
 
-        if (profile.Setting.Triggers.FirstOrDefault() is not { } trigger)
+        if (profile.Setting.Triggers.IsEmpty)
         {
             yield break;
         }
 
+        SettingTrigger trigger = profile.Setting.Triggers[0];
         if (trigger.Cause == SettingCause.Calcium && profile.Setting.Window is null)
         {
             yield return new Obstacle("sets-in-a-bath", $"{agent.Name} is set by calcium from outside, as drops, threads or sheets in a bath: it makes no gel that is cast.", Cite(trigger.Description.Citation));
