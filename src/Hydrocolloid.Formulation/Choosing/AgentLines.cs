@@ -18,8 +18,15 @@ internal static class AgentLines
         return fault is null ? line : throw new ArgumentException($"'{label}' {fault}.", nameof(label));
     }
 
-    /// <summary>The dose on the line's own reference that makes it a percentage of the continuous mix, the lines dosed on it or on the total following.</summary>
-    public static Dose DoseFor(Formula formula, string label, double percent)
+    /// <summary>Why no dose and no firmness is given for whom the food is meant; null if they are.</summary>
+    public static string? Refusal(Formula formula) => formula.Service.Audience is Audience.Dysphagia or Audience.Infants
+        ? "Nothing is given for infants or for people with a swallowing disorder: a licensed clinician sets their food." : null;
+
+    /// <summary>
+    /// The dose on the line's own reference that makes it a percentage of the continuous mix, the lines dosed on it or on the total following; null if these leave no room
+    /// for so much.
+    /// </summary>
+    public static Dose? DoseFor(Formula formula, string label, double percent)
     {
         Dose dose = Amounts.ForPercentOfMix(formula, formula.Line(label), percent);
         for (int i = 0; i < 20; i++)
@@ -28,12 +35,12 @@ internal static class AgentLines
             FormulaLine line = changed.Line(label);
             if (Math.Abs(changed.Proportions.PercentOfContinuousMix(line) / percent - 1) < Precision)
             {
-                break;
+                return dose;
             }
 
             dose = Amounts.ForPercentOfMix(changed, line, percent);
         }
 
-        return dose;
+        return null;
     }
 }

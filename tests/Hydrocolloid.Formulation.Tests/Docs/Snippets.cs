@@ -536,7 +536,7 @@ internal static class Snippets
 
         Console.WriteLine(layer.PredictStrength("agar"));
         Console.WriteLine(layer.PredictStrength("agar", trial));
-        Console.WriteLine(layer.DosedFor("agar", trial, strength: 150));
+        Console.WriteLine(layer.DosedForStrength("agar", trial, strength: 150));
         #endregion
         layer.Should().Be(PearLayer);
     }
