@@ -151,9 +151,9 @@ internal static class Placing
             : ([], new Obstacle("no-dose-for-texture", dosing.Explanation, dosing.Source is { } source ? Cite(source) : default));
     }
 
-    /// <summary>Each agent at its percentage of the continuous mix; twice, because they thin each other.</summary>
+    /// <summary>Each agent at its percentage of the continuous mix; twice, because they thin each other. No line is dosed on them, so there is room.</summary>
     private static Formula Dosed(Formula formula, Wanted[] wanted)
-        => wanted.Concat(wanted).Aggregate(formula, (f, w) => f.WithDose(w.Agent.Id, Plain(f, w, AgentLines.DoseFor(f, w.Agent.Id, w.Percent))));
+        => wanted.Concat(wanted).Aggregate(formula, (f, w) => f.WithDose(w.Agent.Id, Plain(f, w, AgentLines.DoseFor(f, w.Agent.Id, w.Percent)!)));
 
     private static ChosenDose Chosen(Formula formula, Wanted wanted)
     {
