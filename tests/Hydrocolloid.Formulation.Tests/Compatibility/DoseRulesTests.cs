@@ -52,10 +52,11 @@ public sealed class DoseRulesTests
     public void A_slip_of_an_agent_beside_one_that_gels_is_a_caution()
     {
         Formula formula = Formula.Named("two").Base(b => b.Share(Pantry.Water, 100)).Then("gel", p => p
-            .Add(Hydrocolloids.Agar, Dose.Percent(0.5).OfPreceding)
-            .Add(Hydrocolloids.GellanHighAcyl, Dose.Percent(0.02).OfPreceding)).Build();
+            .Add(Hydrocolloids.GellanLowAcyl, Dose.Percent(0.35).OfPreceding)
+            .Add(Hydrocolloids.Agar, Dose.Percent(0.05).OfPreceding)).Serve(new ServicePlan { Texture = Texture.Firm }).Build();
 
         formula.Review(s_dose).Should().ContainSingle(f => f.Id == "decimal-slip").Which.Severity.Should().Be(Severity.Caution);
+        formula.Without("gellan-low-acyl").Review(s_dose).Should().ContainSingle(f => f.Id == "decimal-slip").Which.Severity.Should().Be(Severity.Conflict);
     }
 
     /// <summary>Published ratios and totals: gellans 1:3 at 0.3 % (handbook), kappa and locust bean gum 65:35 within 0.4–1 % (handbook, recalled), xanthan and locust bean gum 1:1 within 0.2–1 % (handbook, recalled).</summary>
