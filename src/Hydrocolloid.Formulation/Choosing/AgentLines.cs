@@ -6,8 +6,6 @@ namespace Hydrocolloid.Formulation.Choosing;
 /// <summary>The lines that a dose can be chosen for, and how a formula comes to a dose.</summary>
 internal static class AgentLines
 {
-    private const double Precision = 1e-3; // four digits of a dose
-
     /// <summary>An addition of a hydrocolloid that takes part in the gel.</summary>
     public static FormulaLine Of(Formula formula, string label)
     {
@@ -28,19 +26,18 @@ internal static class AgentLines
     /// </summary>
     public static Dose? DoseFor(Formula formula, string label, double percent)
     {
-        Dose dose = Amounts.ForPercentOfMix(formula, formula.Line(label), percent);
-        for (int i = 0; i < 20; i++)
+        // Every mass is a + b m in the mass m of this line, so the mix is too: p = 100 m / (a + b m).
+        const double trial = 0.01;
+        Formula With(double mass) => formula.WithDose(label, new Dose(mass * 100, DoseReference.Base));
+        double rest = With(0).Proportions.ContinuousMix;
+        double slope = (With(trial).Proportions.ContinuousMix - rest) / trial;
+        double room = 100 - (percent * slope);
+        if (room <= 0)
         {
-            Formula changed = formula.WithDose(label, dose);
-            FormulaLine line = changed.Line(label);
-            if (Math.Abs(changed.Proportions.PercentOfContinuousMix(line) / percent - 1) < Precision)
-            {
-                return dose;
-            }
-
-            dose = Amounts.ForPercentOfMix(changed, line, percent);
+            return null;
         }
 
-        return null;
+        DoseReference reference = formula.Line(label).Dose.Reference;
+        return new Dose(Amounts.Rounded(With(percent * rest / room).Express(label, reference).PercentByMass), reference);
     }
 }
