@@ -111,7 +111,7 @@ public sealed record AgentTrial
             : line.Ingredient.Grade is { } grade && Grade is not null && grade != Grade ? $"has a grade of {grade}, but the trial was made with {Grade}" : null;
         if (fault is not null)
         {
-            throw new ArgumentException($"'{line.Label}' {fault}.", "label");
+            throw new ArgumentException($"'{line.Label}' {fault}.", nameof(line));
         }
     }
 }

@@ -80,7 +80,7 @@ public sealed record Brief
                 .. value.Where(i => i.Profile is null).Select(i => $"'{i.Id}' is not a hydrocolloid."),
                 .. value.GroupBy(i => i.Id, StringComparer.Ordinal).Where(g => g.Count() > 1).Select(g => $"'{g.Key}' stands twice."),
             ];
-            _storeRoom = faults.Length == 0 ? value : throw new ArgumentException(string.Join(" ", faults), nameof(StoreRoom));
+            _storeRoom = faults.Length == 0 ? value : throw new ArgumentException(string.Join(" ", faults), nameof(value));
         }
     }
 

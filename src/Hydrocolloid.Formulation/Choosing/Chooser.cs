@@ -49,7 +49,7 @@ internal sealed class Chooser(Brief brief)
         Ingredient[] all = [.. own, .. Catalogue.BuiltIn.Hydrocolloids.Where(i => own.All(o => o.Id != i.Id))];
         return all.Where(i => i.Profile!.Role == HydrocolloidRole.GellingAgent).Select(GelSystem.Of)
             .Concat(from blend in GelSystem.KnownBlends
-                    let parts = blend.Agents.Select(a => Array.Find(all, i => i.Id == a.Id)!).ToArray()
+                    let parts = blend.Agents.Select(a => Array.Find(own, o => (o.BasedOn ?? o).Id == a.Id) ?? a).ToArray()
                     select GelSystem.Of(parts[0], parts[1]));
     }
 

@@ -19,6 +19,7 @@ public static class FormulaDosing
     /// <exception cref="ArgumentNullException">The formula or the label is null.</exception>
     /// <exception cref="ArgumentException">The line is not there, is not a hydrocolloid, is a part of the base or is folded in as pieces; or a grade is on another scale than the agent's.</exception>
     /// <exception cref="ArgumentOutOfRangeException">Not a defined texture.</exception>
+    /// <exception cref="FormulaException">The formula with so much of the agent cannot be.</exception>
     public static AgentDosing DosedFor(this Formula formula, string label, Texture texture, Grade? windowGrade = null)
     {
         FormulaLine line = AgentLines.Of(formula, label);
@@ -26,9 +27,9 @@ public static class FormulaDosing
         var context = new ReviewContext(formula);
         AgentInMix agent = context.Agents.Find(a => a.Line == line)!;
         string name = line.Ingredient.Name, wanted = Words.Of(texture).Replace('-', ' ');
-        if (formula.Service.Audience is Audience.Dysphagia or Audience.Infants)
+        if (AgentLines.Refusal(formula) is { } refusal)
         {
-            return new(formula, line, "No dose is given for infants or for people with a swallowing disorder: a licensed clinician sets their food.");
+            return new(formula, line, refusal);
         }
 
         if (agent.IsDosedForMilk)
@@ -45,12 +46,11 @@ public static class FormulaDosing
 
         Cited<NumberRange> catalogued = agent.Profile.WindowFor(texture)!.Percent;
         NumberRange window = corrected.Value!.Value;
-        if (Middle(window) is not (> 0 and < 100) || Middle(window) is not { } percent)
+        if (Middle(window) is not { } percent || percent is not (> 0 and < 100) || AgentLines.DoseFor(formula, label, percent) is not { } dose)
         {
-            return new(formula, line, $"{name}, {wanted}: {corrected.Explanation} That is no dose of a mix.") { Catalogued = catalogued, Source = corrected.Source };
+            return new(formula, line, $"{name}, {wanted}: {corrected.Explanation} There is no such dose in this formula.") { Catalogued = catalogued, Source = corrected.Source };
         }
 
-        Dose dose = AgentLines.DoseFor(formula, label, percent);
         return new(formula, line, $"{name}, {wanted}: {Numbers.Significant(percent, 3)} % of the continuous mix, the middle of {Text(window)}; in this formula {dose}.")
         {
             Percent = percent,
@@ -77,18 +77,23 @@ public static class FormulaDosing
     /// <exception cref="ArgumentNullException">The formula, the label or the trial is null.</exception>
     /// <exception cref="ArgumentException">The line is not there, is not a hydrocolloid, is a part of the base or is folded in as pieces; or the trial was made with another ingredient or grade.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
-    public static AgentDosing DosedFor(this Formula formula, string label, AgentTrial trial, double strength, double confidencePercent = 95)
+    /// <exception cref="FormulaException">The formula with so much of the ingredient cannot be.</exception>
+    public static AgentDosing DosedForStrength(this Formula formula, string label, AgentTrial trial, double strength, double confidencePercent = 95)
     {
         FormulaLine line = AgentLines.Of(formula, label);
         Guard.NotNull(trial).CheckFor(line);
-        TrialDose found = trial.Fit.DoseFor(strength, confidencePercent);
-        string told = $"{line.Ingredient.Name} by own trial, in {trial.Unit} and % of the continuous mix: {found}";
-        if (found.Dose is not (> 0 and < 100) || found.Dose is not { } percent)
+        if (AgentLines.Refusal(formula) is { } refusal)
         {
-            return new(formula, line, found.Dose is null ? told : told + "; that is no dose of a mix") { Source = Citation.Measured };
+            return new(formula, line, refusal);
         }
 
-        Dose dose = AgentLines.DoseFor(formula, label, percent);
+        TrialDose found = trial.Fit.DoseFor(strength, confidencePercent);
+        string told = $"{line.Ingredient.Name} by own trial, in {trial.Unit} and % of the continuous mix: {found}";
+        if (found.Dose is not { } percent || percent is not (> 0 and < 100) || AgentLines.DoseFor(formula, label, percent) is not { } dose)
+        {
+            return new(formula, line, found.Dose is null ? told : told + ". There is no such dose in this formula.") { Source = Citation.Measured };
+        }
+
         return new(formula, line, $"{told}; in this formula {dose}.")
         {
             Percent = percent,

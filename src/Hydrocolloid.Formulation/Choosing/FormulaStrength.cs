@@ -55,6 +55,11 @@ public static class FormulaStrength
         Guard.NotNull(trial).CheckFor(line);
         Guard.InRange(confidencePercent, 50, 99.99, "%");
         double percent = formula.Proportions.PercentOfContinuousMix(line);
+        if (AgentLines.Refusal(formula) is { } refusal)
+        {
+            return new(line, percent, trial.Unit, Reliance.QualitativeOnly, refusal, Citation.Measured);
+        }
+
         string dose = $"{Numbers.Significant(percent, 3)} % of the continuous mix";
         if (percent <= (trial.Curve == TrialCurve.PowerLaw ? trial.CriticalPercent : 0))
         {
@@ -75,9 +80,9 @@ public static class FormulaStrength
 
     private static IEnumerable<string> WhyNot(ReviewContext context, AgentInMix agent, StrengthModel model, Finding[] findings)
     {
-        if (context.Service.Audience is Audience.Dysphagia or Audience.Infants)
+        if (AgentLines.Refusal(context.Formula) is { } refusal)
         {
-            yield return "Food for infants or for people with a swallowing disorder is measured and set by a licensed clinician.";
+            yield return refusal;
         }
 
         if (model.Reliance == Reliance.QualitativeOnly)

@@ -64,7 +64,7 @@ public sealed record GelSystem
                 (from one in Answering(parts[0], known) from other in Answering(parts[1], known) let blend = Between(one, other) where blend is not null select blend).Distinct());
         }
 
-        GelSystem[] blends = [.. KnownBlends.Where(b => b.Id == wanted.ToLowerInvariant())];
+        GelSystem[] blends = [.. KnownBlends.Where(b => b.Id.Equals(wanted, StringComparison.OrdinalIgnoreCase))];
         return ValueList<GelSystem>.From(blends.Length > 0 ? blends : Answering(wanted, known).Where(i => i.Profile!.Role == HydrocolloidRole.GellingAgent).Select(Of));
     }
 

@@ -53,11 +53,12 @@ internal static class Placing
             yield return new Obstacle("no-dose-for-texture", $"{agent.Name}: no working dose for {InWords(texture)} is known; {Known(profile.DoseWindows.Select(w => w.Texture))}.", default);
         }
 
-        if (profile.Setting.Triggers.FirstOrDefault() is not { } trigger)
+        if (profile.Setting.Triggers.IsEmpty)
         {
             yield break;
         }
 
+        SettingTrigger trigger = profile.Setting.Triggers[0];
         if (trigger.Cause == SettingCause.Calcium && profile.Setting.Window is null)
         {
             yield return new Obstacle("sets-in-a-bath", $"{agent.Name} is set by calcium from outside, as drops, threads or sheets in a bath: it makes no gel that is cast.", Cite(trigger.Description.Citation));
@@ -150,9 +151,9 @@ internal static class Placing
             : ([], new Obstacle("no-dose-for-texture", dosing.Explanation, dosing.Source is { } source ? Cite(source) : default));
     }
 
-    /// <summary>Each agent at its percentage of the continuous mix; twice, because they thin each other.</summary>
+    /// <summary>Each agent at its percentage of the continuous mix; twice, because they thin each other. No line is dosed on them, so there is room.</summary>
     private static Formula Dosed(Formula formula, Wanted[] wanted)
-        => wanted.Concat(wanted).Aggregate(formula, (f, w) => f.WithDose(w.Agent.Id, Plain(f, w, AgentLines.DoseFor(f, w.Agent.Id, w.Percent))));
+        => wanted.Concat(wanted).Aggregate(formula, (f, w) => f.WithDose(w.Agent.Id, Plain(f, w, AgentLines.DoseFor(f, w.Agent.Id, w.Percent)!)));
 
     private static ChosenDose Chosen(Formula formula, Wanted wanted)
     {

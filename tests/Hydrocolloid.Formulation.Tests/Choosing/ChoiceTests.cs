@@ -129,6 +129,10 @@ public class ChoiceTests
 
         choice.Proposals.Select(p => p.System.Id).Should().BeEquivalentTo("agar", "agar-and-locust-bean-gum");
         choice.Exclusions.Should().OnlyContain(e => e.Reasons.Single().Id == "not-at-hand");
+
+        Ingredient house = Hydrocolloids.Agar.As("house-agar", "House agar");
+        (brief with { StoreRoom = ValueList<Ingredient>.From([house, Hydrocolloids.LocustBeanGum]) }).Choose().Proposals
+            .Select(p => p.System.Agents[0]).Should().Equal([house, house], "alone and in the blend");
     }
 
     /// <summary>Mass times the square root of the Bloom is constant: 160 g Bloom takes √(225/160) = 1.186 times as much as 225. Doses are rounded to two digits.</summary>

@@ -27,7 +27,7 @@ public class ComparisonTests
     {
         AgentComparison all = AgentComparison.Of([.. Catalogue.BuiltIn.Hydrocolloids]);
 
-        all.Rows.Select(r => r.Property).Should().Equal(Enum.GetValues(typeof(AgentProperty)).Cast<AgentProperty>());
+        all.Rows.Select(r => r.Property).Should().Equal(Enum.GetValues<AgentProperty>());
         all.Rows.Should().OnlyContain(r => r.Cells.Count == all.Agents.Count && r.Cells.Any(c => !c.Facts.IsEmpty));
         all.Rows.SelectMany(r => r.Cells).SelectMany(c => c.Facts).Should().OnlyContain(f => f.Citation != null && f.Value.Length > 0);
         // Nothing of the catalogue is left out: every topic of its facts belongs to a row.

@@ -97,6 +97,21 @@ public class DosingTests
 
         Formula clinical = Mixes.Simple().WithService(ServicePlan.None with { Audience = Audience.Dysphagia });
         clinical.DosedFor("agar", Texture.Soft).ToString().Should().Contain("clinician");
+        clinical.DosedForStrength("agar", new AgentTrial("agar", "kPa", [new(0.4, 4), new(0.8, 9)]), 5).Formula.Should().BeNull();
+    }
+
+    [Fact]
+    public void Where_lines_dosed_on_the_agent_leave_no_room_there_is_no_dose()
+    {
+        // 50 parts of sugar to one of agar: agar is never more than 1/51 of the mix, and 5 % cannot be.
+        Formula formula = Formula.Named("blend").Base(b => b.Share(Pantry.Water, 100))
+            .Then("gel", p => p.Add(Hydrocolloids.Agar, Dose.Percent(0.3).OfBase))
+            .Then("sugar", p => p.Add(Pantry.Sucrose, Dose.Percent(5000).Of(Hydrocolloids.Agar))).Build();
+        AgentDosing none = formula.DosedForStrength("agar", new AgentTrial("agar", "kPa", [new(0.4, 4), new(0.8, 8)], TrialCurve.Line), 50);
+
+        none.Formula.Should().BeNull();
+        none.ToString().Should().EndWith("There is no such dose in this formula.");
+        formula.DosedFor("agar", Texture.Firm).Formula.Should().NotBeNull();
     }
 
     [Fact]

@@ -63,6 +63,13 @@ public class StrengthTests
         Mixes.Simple(3, s_gelatin).WithService(ServicePlan.None with { Audience = Audience.Infants }).PredictStrength("gelatin-type-a").Value.Should().BeNull();
     }
 
+    [Fact, Trait("Case", "PC-038")]
+    public void Firmness_of_no_agent_is_no_number()
+    {
+        Mixes.Simple(0, s_gelatin).PredictStrength("gelatin-type-a").ToString().Should().Contain("There is none in the mix");
+        Mixes.Simple(0, Hydrocolloids.Agar).PredictStrength("agar", s_trial).Value.Should().BeNull();
+    }
+
     [Fact]
     public void Outside_its_range_the_number_is_marked_and_fat_is_noted()
     {
@@ -91,7 +98,7 @@ public class StrengthTests
         {
             DosePercent percent = Dose.Percent(0.3);
             Dose dose = reference switch { 0 => percent.OfBase, 1 => percent.OfPreceding, 2 => percent.OfTotal, _ => percent.OfWater };
-            Formula dosed = DosingTests.WithPieces(Hydrocolloids.Agar, dose).DosedFor("agent", s_trial, strength).Formula!;
+            Formula dosed = DosingTests.WithPieces(Hydrocolloids.Agar, dose).DosedForStrength("agent", s_trial, strength).Formula!;
             // A dose is good to four digits, and strength goes with its power 1.73.
             return Math.Abs(dosed.PredictStrength("agent", s_trial).Value!.Value / strength - 1) < 0.005;
         });
@@ -100,20 +107,21 @@ public class StrengthTests
     public void A_trial_that_does_not_reach_the_firmness_gives_no_dose()
     {
         var falling = new AgentTrial("agar", "kPa", [new(0.4, 9), new(0.8, 7), new(1.2, 4)], TrialCurve.Line);
-        AgentDosing none = Mixes.Simple().DosedFor("agar", falling, 8);
+        AgentDosing none = Mixes.Simple().DosedForStrength("agar", falling, 8);
         none.Formula.Should().BeNull();
         none.ToString().Should().Contain("does not rise");
 
         var critical = new AgentTrial("agar", "kPa", [new(0.4, 4), new(0.8, 9), new(1.2, 15)], criticalPercent: 0.2);
         Mixes.Simple(0.1).PredictStrength("agar", critical).Value.Should().BeNull();
-        Mixes.Simple(0.5).DosedFor("agar", s_trial, 1e9).Formula.Should().BeNull("more than all of the mix is no dose");
+        Mixes.Simple(0.5).DosedForStrength("agar", s_trial, 1e9).Formula.Should().BeNull("more than all of the mix is no dose");
+        Mixes.Simple(0.5).WithService(ServicePlan.None with { Audience = Audience.Dysphagia }).PredictStrength("agar", s_trial).Value.Should().BeNull();
     }
 
     [Fact]
     public void A_trial_of_another_lot_is_refused()
     {
         FluentActions.Invoking(() => Mixes.Simple(0.5, Hydrocolloids.GellanLowAcyl).PredictStrength("gellan-low-acyl", s_trial)).Should().Throw<ArgumentException>().WithMessage("*the trial was made with 'agar'*");
-        FluentActions.Invoking(() => Mixes.Simple(0.5, Hydrocolloids.Agar.WithGrade(new(GradeScale.GelStrength, 700))).DosedFor("agar", s_trial, 100)).Should().Throw<ArgumentException>().WithMessage("*700 g/cm²*900 g/cm²*");
+        FluentActions.Invoking(() => Mixes.Simple(0.5, Hydrocolloids.Agar.WithGrade(new(GradeScale.GelStrength, 700))).DosedForStrength("agar", s_trial, 100)).Should().Throw<ArgumentException>().WithMessage("*700 g/cm²*900 g/cm²*");
     }
 
     [Fact]

@@ -48,6 +48,32 @@ public sealed class DoseRulesTests
         finding.Lines.Should().Equal("gellan-high-acyl");
     }
 
+    [Fact]
+    public void A_slip_of_an_agent_beside_one_that_gels_is_a_caution()
+    {
+        Formula formula = Formula.Named("two").Base(b => b.Share(Pantry.Water, 100)).Then("gel", p => p
+            .Add(Hydrocolloids.GellanLowAcyl, Dose.Percent(0.35).OfPreceding)
+            .Add(Hydrocolloids.Agar, Dose.Percent(0.05).OfPreceding)).Serve(new ServicePlan { Texture = Texture.Firm }).Build();
+
+        formula.Review(s_dose).Should().ContainSingle(f => f.Id == "decimal-slip").Which.Severity.Should().Be(Severity.Caution);
+        formula.Without("gellan-low-acyl").Review(s_dose).Should().ContainSingle(f => f.Id == "decimal-slip").Which.Severity.Should().Be(Severity.Conflict);
+    }
+
+    /// <summary>Published ratios and totals: gellans 1:3 at 0.3 % (handbook), kappa and locust bean gum 65:35 within 0.4–1 % (handbook, recalled), xanthan and locust bean gum 1:1 within 0.2–1 % (handbook, recalled).</summary>
+    [Theory]
+    [InlineData("gellan-low-acyl", 0.075, "gellan-high-acyl", 0.225, Texture.Soft)]
+    [InlineData("carrageenan-kappa", 0.42, "locust-bean-gum", 0.23, Texture.Firm)]
+    [InlineData("xanthan-gum", 0.2, "locust-bean-gum", 0.2, Texture.Soft)]
+    public void A_blend_at_its_working_dose_is_neither_a_slip_nor_outside_its_window(string first, double percent, string second, double other, Texture texture)
+    {
+        Formula Blend(double times) => Formula.Named("blend").Base(b => b.Share(Pantry.Water, 100)).Then("gel", p => p
+            .Add(Catalogue.BuiltIn.Get(first), Dose.Percent(percent).OfPreceding)
+            .Add(Catalogue.BuiltIn.Get(second), Dose.Percent(other * times).OfPreceding)).Serve(new ServicePlan { Texture = texture }).Build();
+
+        Blend(1).Review(s_dose).Should().NotContain(f => f.Severity >= Severity.Caution);
+        Blend(0.02).Review(s_dose).Should().Contain(f => f.Severity >= Severity.Caution, "that is no blend any more");
+    }
+
     [Theory]
     [InlineData(0.45)]
     [InlineData(0.4)]

@@ -37,6 +37,7 @@ internal static class Snippets
         ["weeping-risk"] = WeepingRisk,
         ["agents-beside"] = AgentsBeside,
         ["substitution"] = AnotherAgent,
+        ["known-blends"] = Blends,
         ["choosing"] = AgentForABrief,
         ["diagnosis"] = WhyItFailed,
         ["moulds"] = MouldsFilled,
@@ -535,7 +536,7 @@ internal static class Snippets
 
         Console.WriteLine(layer.PredictStrength("agar"));
         Console.WriteLine(layer.PredictStrength("agar", trial));
-        Console.WriteLine(layer.DosedFor("agar", trial, strength: 150));
+        Console.WriteLine(layer.DosedForStrength("agar", trial, strength: 150));
         #endregion
         layer.Should().Be(PearLayer);
     }
@@ -772,6 +773,20 @@ internal static class Snippets
         Console.WriteLine(gellan);
         Console.WriteLine(gellan.Findings[0]);
         Console.WriteLine(jelly.Substitute("gelatin", "sodium-alginate"));
+        #endregion
+    }
+
+    private static void Blends()
+    {
+        #region known-blends
+        foreach (GelSystem blend in GelSystem.KnownBlends)
+        {
+            Console.WriteLine(blend.Name);
+            foreach (BlendDose dose in blend.Pair!.Doses)
+            {
+                Console.WriteLine($"    {dose.Texture}: {dose.Percent.Value} % in all, {dose.FirstPercent} % of it {blend.Agents[0].Name}");
+            }
+        }
         #endregion
     }
 

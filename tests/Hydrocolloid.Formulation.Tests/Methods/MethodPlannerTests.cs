@@ -273,4 +273,15 @@ public sealed class MethodPlannerTests
 
         formula.PlanMethod().Steps.Select(s => s.Action).Should().Equal(StepAction.Combine, StepAction.Add);
     }
+
+    [Fact]
+    public void Dry_sugar_after_the_pectin_is_stirred_in_over_the_heat()
+    {
+        Method method = Formula.Named("Paste").Base(b => b.Share(Pantry.RaspberryJuice, 100))
+            .Then("gel", p => p.Add(Hydrocolloids.PectinHighMethoxyl, Dose.Percent(1.5).OfBase))
+            .Then("sweeten", p => p.Add(Pantry.Sucrose, Dose.Percent(120).OfBase)).Build().PlanMethod();
+
+        method.Conflicts.Should().BeEmpty();
+        method.Steps.Should().Contain(s => s.Action == StepAction.Heat && s.Instruction.Contains("Keep the pot on the heat while the sucrose goes in") && s.Temperature!.Value.Celsius.Min == 90);
+    }
 }

@@ -77,7 +77,7 @@ public class PublishedFormulaGelTests
         var trial = new AgentTrial("gelatin-type-a", "kPa", x.Select((c, i) => new TrialPoint(c, y[i])));
         Formula jelly = Formula.Named("jelly").Base(b => b.Share(Pantry.Water, 100)).Then("gel", p => p.Add(Hydrocolloids.GelatinTypeA, Dose.Percent(2).OfBase)).Build();
 
-        AgentDosing dosed = jelly.DosedFor("gelatin-type-a", trial, Given(check, "target_kPa"));
+        AgentDosing dosed = jelly.DosedForStrength("gelatin-type-a", trial, Given(check, "target_kPa"));
         Near(dosed.Percent!.Value, check, "c_percent");
         dosed.Standing.Should().Be(DoseStanding.Measured);
         dosed.Window!.Value.Contains(dosed.Percent.Value).Should().BeTrue();
