@@ -13,7 +13,7 @@ namespace Hydrocolloid.Formulation.Serialization;
 /// </summary>
 public static class FormulaJson
 {
-    private static readonly JsonWriterOptions Layout = new()
+    internal static readonly JsonWriterOptions Layout = new()
     {
         Indented = true,
         IndentCharacter = ' ',
