@@ -1,6 +1,7 @@
 using System.Globalization;
 using BenchmarkDotNet.Attributes;
 using BenchmarkDotNet.Configs;
+using Hydrocolloid.Formulation.Books;
 using Hydrocolloid.Formulation.Costing;
 using UnitsNet;
 

@@ -1,5 +1,6 @@
 using System.Collections;
 using System.Diagnostics;
+using Hydrocolloid.Formulation.Books;
 using Hydrocolloid.Formulation.Internal;
 using UnitsNet;
 

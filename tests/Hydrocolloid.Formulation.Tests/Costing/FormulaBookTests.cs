@@ -1,5 +1,6 @@
 using System.Globalization;
 using CsCheck;
+using Hydrocolloid.Formulation.Books;
 using Hydrocolloid.Formulation.Costing;
 using UnitsNet;
 using static Hydrocolloid.Formulation.Tests.Costing.Kitchen;

@@ -1,4 +1,5 @@
 using System.Text;
+using Hydrocolloid.Formulation.Books;
 using Hydrocolloid.Formulation.Compatibility;
 using Hydrocolloid.Formulation.Costing;
 using Hydrocolloid.Formulation.Declarations;
