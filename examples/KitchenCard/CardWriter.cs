@@ -1,4 +1,6 @@
+using System.Globalization;
 using Hydrocolloid.Formulation;
+using Hydrocolloid.Formulation.Costing;
 using Hydrocolloid.Formulation.Thermal;
 using UnitsNet;
 
@@ -10,10 +12,10 @@ internal sealed class CardWriter
     private readonly Dictionary<string, int> _numbers = new(StringComparer.Ordinal);
     private readonly List<CardSource> _sources = [];
 
-    public static Card Write(Formula formula, Yield yield, Balance balance, double tolerancePercent, IReadOnlyList<string> explain, Kitchen kitchen)
-        => new CardWriter().Fill(formula, yield, balance, tolerancePercent, explain, kitchen);
+    public static Card Write(Formula formula, Yield yield, Balance balance, double tolerancePercent, IReadOnlyList<string> explain, Kitchen kitchen, CardExtras extras)
+        => new CardWriter().Fill(formula, yield, balance, tolerancePercent, explain, kitchen, extras);
 
-    private Card Fill(Formula formula, Yield yield, Balance balance, double tolerancePercent, IReadOnlyList<string> explain, Kitchen kitchen)
+    private Card Fill(Formula formula, Yield yield, Balance balance, double tolerancePercent, IReadOnlyList<string> explain, Kitchen kitchen, CardExtras extras)
     {
         Batch batch = formula.ScaleTo(yield);
         WeighSheet sheet = batch.WeighOn(balance, tolerancePercent);
@@ -33,6 +35,9 @@ internal sealed class CardWriter
             [.. method.Steps.Select(Step)],
             [.. method.Conflicts.Select(c => c.ToString())],
             Heat(formula),
+            (extras.Mould ?? formula.Process.Mould) is { FillVolume: not null } mould ? Moulds(batch.Fill(mould)) : null,
+            extras.Weighing is { } setup ? Weighing(batch.PlanWeighing(setup)) : null,
+            extras.Prices is { } prices ? Cost(batch.Cost(prices, extras.On)) : null,
             [.. formula.Review().Select(Finding)],
             [.. method.Cautions.Select(c => new CardCaution(Text.Kebab(c.Kind.ToString()), c.Text.Value, [.. c.Lines], Number(c.Text.Citation)))],
             [.. Recorded(formula)],
@@ -114,6 +119,35 @@ internal sealed class CardWriter
     {
         CardCooling? cooling = formula.TryCool(out CoolingOutlook? outlook, out _) ? Cooling(outlook) : null;
         return cooling is null ? null : new CardHeat(cooling);
+    }
+
+    private static CardMoulds Moulds(MouldFilling filling) => new(
+        filling.Mould.Name, filling.Mould.Cavities, filling.Mould.FillVolume!.Value.Milliliters, filling.CastAt.DegreesCelsius,
+        filling.Density.Value, filling.Density.How.ToString().ToLowerInvariant(), filling.Each.Grams, filling.Filled, filling.MouldsNeeded, filling.Left.Grams);
+
+    private CardWeighing Weighing(WeighingPlan plan) => new(
+        [.. plan.Setup.Balances.Select(b => new CardBalance(b.Division.Grams, b.Capacity?.Grams))],
+        plan.Setup.TolerancePercent, plan.Setup.Batches, plan.IsPossible, plan.SmallestDirectBatch.Grams,
+        [.. plan.Preparations.Select(p => new CardPreparation(
+            Text.Kebab(p.Way.ToString()), p.Line.Label, p.Line.Ingredient.Name, p.Substance.Shown.Grams, p.CarrierLine.Label, p.Carrier.Shown.Grams, p.Percent,
+            p.Aliquot.Shown.Grams, p.Left.Grams, [.. p.Advice.Select(a => new CardNote(a.Value, Number(a.Citation)))]))],
+        [.. plan.Lines.Select(Weighed)]);
+
+    private static CardWeighed Weighed(PlannedLine line)
+    {
+        BalanceReading? reading = line.Reading ?? line.Preparation?.Aliquot;
+        return new CardWeighed(
+            line.Line.Label, line.Line.Ingredient.Name, Text.Kebab(line.Way.ToString()), reading?.Shown.Grams, reading?.Balance.Division.Grams, reading?.Goes, line.ErrorPercent, [.. line.Reasons]);
+    }
+
+    /// <summary>Rounded amounts; the lines add up to the rounded ingredients.</summary>
+    private static CardCost Cost(CostSheet sheet)
+    {
+        ValueList<Money> rounded = sheet.RoundedLines();
+        return new CardCost(
+            sheet.Prices.Currency.Code, sheet.On.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
+            [.. sheet.Lines.Select((l, i) => new CardCostLine(l.Line.Line.Label, l.Line.Line.Ingredient.Name, (rounded.IsEmpty ? l.Cost?.Rounded() : rounded[i])?.Amount, l.SharePercent, l.Gap?.Message))],
+            sheet.Ingredients?.Rounded().Amount, sheet.PerKilogram?.Rounded().Amount, sheet.PerPortion?.Rounded().Amount);
     }
 
     private CardCooling Cooling(CoolingOutlook outlook)
