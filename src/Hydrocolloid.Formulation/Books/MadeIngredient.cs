@@ -22,7 +22,7 @@ internal static class MadeIngredient
             => measured is { } m ? new Cited<double>(m, Citation.Measured)
                 : reckoned is { IsSound: true } r && !double.IsNaN(r.Value) ? new Cited<double>(Math.Min(max, r.Value * factor), worked) : null;
 
-        return new Ingredient(entry.Id, name, new Lazy<IngredientFacts>(new IngredientFacts(
+        var facts = new IngredientFacts(
             Category: "formula",
             Diet: Diet(parts),
             DietCitation: worked,
@@ -35,7 +35,8 @@ internal static class MadeIngredient
             Tannin: parts.Any(p => p.Tannin is not null) ? new Cited<TanninLevel>(mix.Tannin, worked) : null,
             Protease: parts.Select(p => p.Protease).Where(p => p is not null).OrderByDescending(p => p!.Value.IsActive).FirstOrDefault(),
             MilkProtein: parts.Any(p => p.MilkProtein is not null)
-                ? new Cited<MilkProtein>(new MilkProtein(parts.Any(p => p.MilkProtein?.Value.Casein == true), parts.Any(p => p.MilkProtein?.Value.Whey == true)), worked) : null)));
+                ? new Cited<MilkProtein>(new MilkProtein(parts.Any(p => p.MilkProtein?.Value.Casein == true), parts.Any(p => p.MilkProtein?.Value.Whey == true)), worked) : null);
+        return new Ingredient(entry.Id, name, new Lazy<IngredientFacts>(() => facts));
     }
 
     /// <summary>The parts by weight, after water has boiled off; what is not known of a line is not known.</summary>

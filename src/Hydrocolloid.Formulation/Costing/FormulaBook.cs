@@ -116,7 +116,7 @@ public sealed class FormulaBook
     public BookCosts Cost(PriceList prices, DateTime on, int? maxCores = null, CancellationToken cancellation = default)
         => BookCosts.Of(this, Guard.NotNull(prices), Days.Check(on), OptionsFor(maxCores, cancellation));
 
-    /// <summary>What every formula costs on a day, one by one in the order of the book; nothing is kept, and a few thousand are worked out ahead.</summary>
+    /// <summary>What every formula costs on a day, one by one in the order of the book; nothing is kept, and about 16 000 a core are worked out ahead.</summary>
     /// <param name="prices">The prices.</param>
     /// <param name="on">The day whose prices count, without a time.</param>
     /// <param name="maxCores">How many cores to use at most; null for all.</param>

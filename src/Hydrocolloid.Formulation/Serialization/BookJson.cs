@@ -56,23 +56,35 @@ public static class BookJson
         return bytes.ToArray();
     }
 
-    /// <summary>Reads a book.</summary>
+    /// <summary>Reads a book whose ingredients are in the documents or in the built-in catalogue.</summary>
     /// <param name="json">The document.</param>
-    /// <param name="catalogue">Where ingredients are looked up; null for the built-in catalogue.</param>
     /// <returns>The entries; one whose formula cannot be read is broken and says why.</returns>
     /// <exception cref="FormulaJsonException">The document is not a book; the exception holds every problem with its place.</exception>
-    public static ValueList<BookEntry> Read(string json, Catalogue? catalogue = null) => Read(Encoding.UTF8.GetBytes(Guard.NotNull(json)).AsSpan(), catalogue);
+    public static ValueList<BookEntry> Read(string json) => Read(json, Catalogue.BuiltIn);
 
-    /// <summary>Reads a book.</summary>
-    /// <param name="utf8">The document in UTF-8; a byte order mark is skipped.</param>
-    /// <param name="catalogue">Where ingredients are looked up; null for the built-in catalogue.</param>
+    /// <summary>Reads a book whose ingredients are in the documents or in a catalogue.</summary>
+    /// <param name="json">The document.</param>
+    /// <param name="catalogue">The catalogue.</param>
     /// <returns>The entries; one whose formula cannot be read is broken and says why.</returns>
     /// <exception cref="FormulaJsonException">The document is not a book; the exception holds every problem with its place.</exception>
-    public static ValueList<BookEntry> Read(ReadOnlySpan<byte> utf8, Catalogue? catalogue = null)
+    public static ValueList<BookEntry> Read(string json, Catalogue catalogue) => Read(Encoding.UTF8.GetBytes(Guard.NotNull(json)).AsSpan(), catalogue);
+
+    /// <summary>Reads a book whose ingredients are in the documents or in the built-in catalogue.</summary>
+    /// <param name="utf8">The document in UTF-8; a byte order mark is skipped.</param>
+    /// <returns>The entries; one whose formula cannot be read is broken and says why.</returns>
+    /// <exception cref="FormulaJsonException">The document is not a book; the exception holds every problem with its place.</exception>
+    public static ValueList<BookEntry> Read(ReadOnlySpan<byte> utf8) => Read(utf8, Catalogue.BuiltIn);
+
+    /// <summary>Reads a book whose ingredients are in the documents or in a catalogue.</summary>
+    /// <param name="utf8">The document in UTF-8; a byte order mark is skipped.</param>
+    /// <param name="catalogue">The catalogue.</param>
+    /// <returns>The entries; one whose formula cannot be read is broken and says why.</returns>
+    /// <exception cref="FormulaJsonException">The document is not a book; the exception holds every problem with its place.</exception>
+    public static ValueList<BookEntry> Read(ReadOnlySpan<byte> utf8, Catalogue catalogue)
     {
-        Catalogue known = catalogue ?? Catalogue.BuiltIn;
+        Guard.NotNull(catalogue);
         List<BookEntry>? entries = DocumentParser.Parse(
-            utf8, Format, Version, "A book", s_shape, (root, problems) => ReadEntries(root, known, problems), out ValueList<FormulaJsonProblem> found);
+            utf8, Format, Version, "A book", s_shape, (root, problems) => ReadEntries(root, catalogue, problems), out ValueList<FormulaJsonProblem> found);
         return entries is null ? throw FormulaJsonException.NoBook(found) : ValueList<BookEntry>.From(entries);
     }
 
