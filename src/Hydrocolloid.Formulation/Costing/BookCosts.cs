@@ -172,6 +172,7 @@ public sealed class BookCosts : IReadOnlyList<BookCost>
                 }
 
                 filling.GetAwaiter().GetResult();
+                options.CancellationToken.ThrowIfCancellationRequested();
                 (here, ahead) = (next, here);
             }
         }
@@ -209,14 +210,17 @@ public sealed class BookCosts : IReadOnlyList<BookCost>
     /// <summary>The costs of some segments in a row, in arrays that are used again.</summary>
     private sealed class Window(FormulaBook book, BookValues values, ParallelOptions options)
     {
-        public int Size { get; } = options.MaxDegreeOfParallelism * SegmentsAheadPerCore;
+        public int Size => PerGram.Length;
 
-        public decimal[][] PerGram { get; } = [.. Enumerable.Range(0, Math.Min(book.Segments.Length, options.MaxDegreeOfParallelism * SegmentsAheadPerCore)).Select(_ => new decimal[BookSegment.Size])];
+        public decimal[][] PerGram { get; } = Rows<decimal>(book, options);
 
-        public byte[][] States { get; } = [.. Enumerable.Range(0, Math.Min(book.Segments.Length, options.MaxDegreeOfParallelism * SegmentsAheadPerCore)).Select(_ => new byte[BookSegment.Size])];
+        public byte[][] States { get; } = Rows<byte>(book, options);
 
         /// <summary>Works out the segments from one on, as many as there are.</summary>
         public void Fill(int first)
             => Share(first, Math.Min(first + Size, book.Segments.Length), options, s => BookCosts.Fill(book.Segments[s], values, PerGram[s - first], States[s - first]));
+
+        private static T[][] Rows<T>(FormulaBook book, ParallelOptions options)
+            => [.. Enumerable.Range(0, Math.Min(book.Segments.Length, options.MaxDegreeOfParallelism * SegmentsAheadPerCore)).Select(_ => new T[BookSegment.Size])];
     }
 }

@@ -1,7 +1,12 @@
+using System.Globalization;
 using System.Text;
+using System.Text.Json;
 using CsCheck;
+using CsvHelper.Configuration;
 using Hydrocolloid.Formulation.Costing;
+using Hydrocolloid.Formulation.Tests.Serialization;
 using Hydrocolloid.Formulation.Text;
+using Json.Schema;
 using UnitsNet;
 using static Hydrocolloid.Formulation.Tests.Costing.Kitchen;
 
@@ -63,6 +68,34 @@ public class PriceListRoundTripTests
             read.Currency.Should().Be(list.Currency);
             read.Prices.Should().Equal(list.Prices);
         }, iter: 1000);
+
+    [Fact]
+    public void A_reference_reader_finds_the_same_rows()
+        => Gen.Select(s_list, Gen.Int[0, s_dialects.Length - 1]).Sample((list, d) =>
+        {
+            CsvDialect dialect = s_dialects[d];
+            using var reader = new StreamReader(new MemoryStream(PriceListCsv.Write(list, dialect)), new UTF8Encoding(false), detectEncodingFromByteOrderMarks: true);
+            using var csv = new CsvHelper.CsvReader(reader, new CsvConfiguration(CultureInfo.InvariantCulture) { Delimiter = dialect.Separator.ToString(), Mode = CsvHelper.CsvMode.RFC4180 });
+            csv.Read();
+            csv.ReadHeader();
+            foreach (Price price in list.Prices)
+            {
+                csv.Read().Should().BeTrue();
+                csv.GetField("ingredient").Should().Be(price.Ingredient);
+                decimal.Parse(csv.GetField("price")!.Replace(dialect.DecimalSign, '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture).Should().Be(price.Amount.Amount);
+                csv.GetField("supplier").Should().Be(CsvGuard.On(price.Supplier ?? ""));
+            }
+
+            csv.Read().Should().BeFalse();
+        }, iter: 300);
+
+    [Fact]
+    public void Every_list_that_is_written_fits_the_schema()
+    {
+        var schema = JsonSchema.FromText(Documents.File("prices.schema.json"));
+        s_list.Sample(list => schema.Evaluate(JsonDocument.Parse(PriceListJson.Write(list)).RootElement).IsValid, iter: 200, threads: 1);
+        schema.Evaluate(JsonDocument.Parse("""{ "format": "hydrocolloid-prices", "version": 1, "currency": "EUR", "prices": [ { "ingredient": "agar", "price": 0, "per": { "value": 1, "unit": "kg" } } ] }""").RootElement).IsValid.Should().BeFalse();
+    }
 
     [Fact]
     public void Json_states_only_what_is_not_the_default()

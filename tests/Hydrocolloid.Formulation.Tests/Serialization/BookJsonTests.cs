@@ -1,13 +1,17 @@
 using System.Text;
+using System.Text.Json;
 using CsCheck;
 using Hydrocolloid.Formulation.Books;
 using Hydrocolloid.Formulation.Serialization;
+using Json.Schema;
 using UnitsNet;
 
 namespace Hydrocolloid.Formulation.Tests.Serialization;
 
 public class BookJsonTests
 {
+    private static readonly JsonSchema s_schema = JsonSchema.FromText(Documents.File("book.schema.json"));
+
     private const string Tea = """{ "format": "hydrocolloid-formula", "version": 1, "name": "Tea", "base": [ { "ingredient": "water", "percent": 100 } ] }""";
 
     private static readonly Gen<Yield?> s_yield = Gen.Select(Gen.Int[0, 4], Gen.Double[0.001, 1e5], Gen.Int[1, 1000]).Select((kind, grams, count) => kind switch
@@ -55,6 +59,7 @@ public class BookJsonTests
                 return;
             }
 
+            s_schema.Evaluate(JsonDocument.Parse(written).RootElement).IsValid.Should().BeTrue();
             ValueList<BookEntry> read = BookJson.Read(written);
             read.Select(e => (e.Id, e.Formula, e.Yield, e.Measured)).Should().Equal(book.Select(e => (e.Id, e.Formula, e.Yield, e.Measured)));
             BookJson.Write(read).Should().Equal(written);
@@ -74,6 +79,24 @@ public class BookJsonTests
     public void Entry_that_is_none_is_refused_with_its_place(string entry, string id, string pointer)
         => FluentActions.Invoking(() => BookJson.Read(Book(entry))).Should().Throw<FormulaJsonException>()
             .Which.Problems.Should().Contain(p => p.Id == id && p.Pointer == pointer);
+
+    [Fact]
+    public void What_the_schema_refuses_is_refused_by_the_reader_too()
+    {
+        foreach (string entry in new[] { """{ "formula": {} }""", """{ "id": "Tea", "formula": {} }""", """{ "id": "tea", "formula": {}, "size": 1 }""" })
+        {
+            s_schema.Evaluate(JsonDocument.Parse(Book(entry)).RootElement).IsValid.Should().BeFalse();
+            FluentActions.Invoking(() => BookJson.Read(Book(entry))).Should().Throw<FormulaJsonException>();
+        }
+    }
+
+    [Fact]
+    public void The_book_of_the_example_is_whole()
+    {
+        string text = Repository.Read("examples/CostingExport/data/cafe-book.json");
+        s_schema.Evaluate(JsonDocument.Parse(text).RootElement).IsValid.Should().BeTrue();
+        NestedFormulas.From(BookJson.Read(text)).Problems.Should().BeEmpty();
+    }
 
     [Fact]
     public void Another_format_or_version_is_refused()
