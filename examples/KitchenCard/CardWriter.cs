@@ -35,12 +35,12 @@ internal sealed class CardWriter
             [.. method.Steps.Select(Step)],
             [.. method.Conflicts.Select(c => c.ToString())],
             Heat(formula),
-            (extras.Mould ?? formula.Process.Mould) is { FillVolume: not null } mould ? Moulds(batch.Fill(mould)) : null,
+            MouldOf(formula, extras) is { } mould && IsDensityKnown(formula) ? Moulds(batch.Fill(mould)) : null,
             extras.Weighing is { } setup ? Weighing(batch.PlanWeighing(setup)) : null,
             extras.Prices is { } prices ? Cost(batch.Cost(prices, extras.On)) : null,
             [.. formula.Review().Select(Finding)],
             [.. method.Cautions.Select(c => new CardCaution(Text.Kebab(c.Kind.ToString()), c.Text.Value, [.. c.Lines], Number(c.Text.Citation)))],
-            [.. Recorded(formula)],
+            [.. Recorded(formula, extras)],
             [.. explain.Select(l => new CardDerivation(l, batch.Explain(l).ToText()))],
             _sources);
     }
@@ -73,13 +73,18 @@ internal sealed class CardWriter
     }
 
     /// <summary>What the document states and this version of the card does not reckon with: shown, so that nobody thinks it was.</summary>
-    private static IEnumerable<string> Recorded(Formula formula)
+    private static IEnumerable<string> Recorded(Formula formula, CardExtras extras)
     {
         ProcessPlan process = formula.Process;
         ServicePlan service = formula.Service;
         if (!process.Cooling.IsEmpty && !formula.TryCool(out _, out ValueList<string> missing))
         {
             yield return $"cooling: {process.Cooling} (to work it out, state {string.Join(" and ", missing)})";
+        }
+
+        if (MouldOf(formula, extras) is { } mould && !IsDensityKnown(formula))
+        {
+            yield return $"mould: {mould} (the density of no line is known, so what it takes is not)";
         }
 
         if (service.HeldFor is { } held)
@@ -120,6 +125,11 @@ internal sealed class CardWriter
         CardCooling? cooling = formula.TryCool(out CoolingOutlook? outlook, out _) ? Cooling(outlook) : null;
         return cooling is null ? null : new CardHeat(cooling);
     }
+
+    /// <summary>The mould to fill, if it is known how much it holds.</summary>
+    private static MouldPlan? MouldOf(Formula formula, CardExtras extras) => (extras.Mould ?? formula.Process.Mould) is { FillVolume: not null } mould ? mould : null;
+
+    private static bool IsDensityKnown(Formula formula) => formula.Analyse().Assembled.DensityAt(Temperature.FromDegreesCelsius(20)).Value > 0;
 
     private static CardMoulds Moulds(MouldFilling filling) => new(
         filling.Mould.Name, filling.Mould.Cavities, filling.Mould.FillVolume!.Value.Milliliters, filling.CastAt.DegreesCelsius,
