@@ -20,6 +20,9 @@ internal sealed record Card(
     IReadOnlyList<CardStep> Method,
     IReadOnlyList<string> MethodConflicts,
     CardHeat? Heat,
+    CardMoulds? Moulds,
+    CardWeighing? Weighing,
+    CardCost? Cost,
     IReadOnlyList<CardFinding> Findings,
     IReadOnlyList<CardCaution> Cautions,
     IReadOnlyList<string> Recorded,
@@ -59,6 +62,25 @@ internal sealed record CardCooling(
 internal sealed record CardCoolingPoint(double Seconds, double CentreCelsius, double SurfaceCelsius, double MeanCelsius, double CentreAtSlowestCelsius);
 
 internal sealed record CardVerdict(string Rule, string Outcome, string Text, int Source);
+
+internal sealed record CardMoulds(
+    string Name, int Cavities, double FillMillilitres, double CastCelsius, double DensityKgPerM3, string DensityHow, double GramsEach, int Filled, int MouldsNeeded, double LeftGrams);
+
+internal sealed record CardWeighing(
+    IReadOnlyList<CardBalance> Balances, double TolerancePercent, int Batches, bool Possible, double SmallestDirectBatchGrams,
+    IReadOnlyList<CardPreparation> Preparations, IReadOnlyList<CardWeighed> Lines);
+
+internal sealed record CardBalance(double DivisionGrams, double? CapacityGrams);
+
+internal sealed record CardPreparation(
+    string Way, string Label, string Name, double SubstanceGrams, string Carrier, double CarrierGrams, double Percent, double GramsPerBatch, double LeftGrams, IReadOnlyList<CardNote> Advice);
+
+internal sealed record CardWeighed(string Label, string Name, string Way, double? WeighGrams, double? BalanceDivisionGrams, int? Goes, double? ErrorPercent, IReadOnlyList<string> Reasons);
+
+internal sealed record CardCost(
+    string Currency, string PricedOn, IReadOnlyList<CardCostLine> Lines, decimal? Ingredients, decimal? PerKilogram, decimal? PerPortion);
+
+internal sealed record CardCostLine(string Label, string Name, decimal? Cost, decimal? SharePercent, string? Gap);
 
 internal sealed record CardEvidence(string Quantity, double Value, string Unit, CardRange Limit);
 

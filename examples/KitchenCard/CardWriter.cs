@@ -1,6 +1,8 @@
+using System.Globalization;
 using System.Text.Json;
 using Hydrocolloid.Formulation;
 using Hydrocolloid.Formulation.Choosing;
+using Hydrocolloid.Formulation.Costing;
 using Hydrocolloid.Formulation.Serialization;
 using Hydrocolloid.Formulation.Thermal;
 using UnitsNet;
@@ -13,10 +15,10 @@ internal sealed class CardWriter
     private readonly Dictionary<string, int> _numbers = new(StringComparer.Ordinal);
     private readonly List<CardSource> _sources = [];
 
-    public static Card Write(Formula formula, Yield yield, Balance balance, double tolerancePercent, IReadOnlyList<string> explain, Kitchen kitchen, AgentComparison? comparison)
-        => new CardWriter().Fill(formula, yield, balance, tolerancePercent, explain, kitchen, comparison);
+    public static Card Write(Formula formula, Yield yield, Balance balance, double tolerancePercent, IReadOnlyList<string> explain, Kitchen kitchen, CardExtras extras, AgentComparison? comparison)
+        => new CardWriter().Fill(formula, yield, balance, tolerancePercent, explain, kitchen, extras, comparison);
 
-    private Card Fill(Formula formula, Yield yield, Balance balance, double tolerancePercent, IReadOnlyList<string> explain, Kitchen kitchen, AgentComparison? comparison)
+    private Card Fill(Formula formula, Yield yield, Balance balance, double tolerancePercent, IReadOnlyList<string> explain, Kitchen kitchen, CardExtras extras, AgentComparison? comparison)
     {
         Batch batch = formula.ScaleTo(yield);
         WeighSheet sheet = batch.WeighOn(balance, tolerancePercent);
@@ -36,9 +38,12 @@ internal sealed class CardWriter
             [.. method.Steps.Select(Step)],
             [.. method.Conflicts.Select(c => c.ToString())],
             Heat(formula),
+            MouldOf(formula, extras) is { } mould && IsDensityKnown(formula) ? Moulds(batch.Fill(mould)) : null,
+            extras.Weighing is { } setup ? Weighing(batch.PlanWeighing(setup)) : null,
+            extras.Prices is { } prices ? Cost(batch.Cost(prices, extras.On)) : null,
             [.. formula.Review().Select(Finding)],
             [.. method.Cautions.Select(c => new CardCaution(Text.Kebab(c.Kind.ToString()), c.Text.Value, [.. c.Lines], Number(c.Text.Citation)))],
-            [.. Recorded(formula)],
+            [.. Recorded(formula, extras)],
             [.. explain.Select(l => new CardDerivation(l, batch.Explain(l).ToText()))],
             _sources,
             comparison is null ? null : Parsed(ComparisonJson.Write(comparison)));
@@ -78,13 +83,18 @@ internal sealed class CardWriter
     }
 
     /// <summary>What the document states and this version of the card does not reckon with: shown, so that nobody thinks it was.</summary>
-    private static IEnumerable<string> Recorded(Formula formula)
+    private static IEnumerable<string> Recorded(Formula formula, CardExtras extras)
     {
         ProcessPlan process = formula.Process;
         ServicePlan service = formula.Service;
         if (!process.Cooling.IsEmpty && !formula.TryCool(out _, out ValueList<string> missing))
         {
             yield return $"cooling: {process.Cooling} (to work it out, state {string.Join(" and ", missing)})";
+        }
+
+        if (MouldOf(formula, extras) is { } mould && !IsDensityKnown(formula))
+        {
+            yield return $"mould: {mould} (the density of no line is known, so what it takes is not)";
         }
 
         if (service.HeldFor is { } held)
@@ -124,6 +134,40 @@ internal sealed class CardWriter
     {
         CardCooling? cooling = formula.TryCool(out CoolingOutlook? outlook, out _) ? Cooling(outlook) : null;
         return cooling is null ? null : new CardHeat(cooling);
+    }
+
+    /// <summary>The mould to fill, if it is known how much it holds.</summary>
+    private static MouldPlan? MouldOf(Formula formula, CardExtras extras) => (extras.Mould ?? formula.Process.Mould) is { FillVolume: not null } mould ? mould : null;
+
+    private static bool IsDensityKnown(Formula formula) => formula.Analyse().Assembled.DensityAt(Temperature.FromDegreesCelsius(20)).Value > 0;
+
+    private static CardMoulds Moulds(MouldFilling filling) => new(
+        filling.Mould.Name, filling.Mould.Cavities, filling.Mould.FillVolume!.Value.Milliliters, filling.CastAt.DegreesCelsius,
+        filling.Density.Value, filling.Density.How.ToString().ToLowerInvariant(), filling.Each.Grams, filling.Filled, filling.MouldsNeeded, filling.Left.Grams);
+
+    private CardWeighing Weighing(WeighingPlan plan) => new(
+        [.. plan.Setup.Balances.Select(b => new CardBalance(b.Division.Grams, b.Capacity?.Grams))],
+        plan.Setup.TolerancePercent, plan.Setup.Batches, plan.IsPossible, plan.SmallestDirectBatch.Grams,
+        [.. plan.Preparations.Select(p => new CardPreparation(
+            Text.Kebab(p.Way.ToString()), p.Line.Label, p.Line.Ingredient.Name, p.Substance.Shown.Grams, p.CarrierLine.Label, p.Carrier.Shown.Grams, p.Percent,
+            p.Aliquot.Shown.Grams, p.Left.Grams, [.. p.Advice.Select(a => new CardNote(a.Value, Number(a.Citation)))]))],
+        [.. plan.Lines.Select(Weighed)]);
+
+    private static CardWeighed Weighed(PlannedLine line)
+    {
+        BalanceReading? reading = line.Reading ?? line.Preparation?.Aliquot;
+        return new CardWeighed(
+            line.Line.Label, line.Line.Ingredient.Name, Text.Kebab(line.Way.ToString()), reading?.Shown.Grams, reading?.Balance.Division.Grams, reading?.Goes, line.ErrorPercent, [.. line.Reasons]);
+    }
+
+    /// <summary>Rounded amounts; the lines add up to the rounded ingredients.</summary>
+    private static CardCost Cost(CostSheet sheet)
+    {
+        ValueList<Money> rounded = sheet.RoundedLines();
+        return new CardCost(
+            sheet.Prices.Currency.Code, sheet.On.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
+            [.. sheet.Lines.Select((l, i) => new CardCostLine(l.Line.Line.Label, l.Line.Line.Ingredient.Name, (rounded.IsEmpty ? l.Cost?.Rounded() : rounded[i])?.Amount, l.SharePercent, l.Gap?.Message))],
+            sheet.Ingredients?.Rounded().Amount, sheet.PerKilogram?.Rounded().Amount, sheet.PerPortion?.Rounded().Amount);
     }
 
     private CardCooling Cooling(CoolingOutlook outlook)

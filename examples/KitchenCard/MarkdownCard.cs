@@ -33,6 +33,63 @@ internal static class MarkdownCard
             Line($"**!** This balance is too coarse for the lines marked: rounding puts their dose off by more than {Text.Number(card.ToleranceOfDosePercent)} %.");
         }
 
+        if (card.Weighing is { } plan)
+        {
+            Line();
+            Line($"## Weighing plan (each dose within {Text.Number(plan.TolerancePercent)} %)");
+            Line();
+            foreach (CardPreparation p in plan.Preparations)
+            {
+                Line($"- {p.Way} of {Escaped(p.Name)}: {Text.Number(p.SubstanceGrams)} g with {Text.Number(p.CarrierGrams)} g of {Escaped(p.Carrier)} ({Text.Percent(p.Percent)}), for {Text.Count(plan.Batches, "batch", "batches")}; {Text.Number(p.LeftGrams)} g left");
+                foreach (CardNote advice in p.Advice)
+                {
+                    Line($"    - {Escaped(advice.Text)}{Text.SourceMarks([advice.Source])}");
+                }
+            }
+
+            Line();
+            Line("| ingredient | weigh |");
+            Line("|---|---|");
+            foreach (CardWeighed line in plan.Lines)
+            {
+                Line($"| {Escaped(line.Name)} | {Text.Weighed(line)}{(line.Reasons.Count == 0 ? "" : ": " + Escaped(string.Join("; ", line.Reasons)))} |");
+            }
+
+            if (!plan.Possible)
+            {
+                Line();
+                Line($"These balances weigh everything directly from {Text.Number(Math.Ceiling(plan.SmallestDirectBatchGrams))} g of base on.");
+            }
+        }
+
+        if (card.Moulds is { } moulds)
+        {
+            Line();
+            Line("## Moulds");
+            Line();
+            Line(Escaped(Text.Moulds(moulds)));
+        }
+
+        if (card.Cost is { } cost)
+        {
+            Line();
+            Line($"## Cost ({cost.Currency}, prices of {cost.PricedOn}, before tax)");
+            Line();
+            Line("| | cost | share |");
+            Line("|---|---:|---:|");
+            foreach (CardCostLine line in cost.Lines)
+            {
+                Line($"| {Escaped(line.Name)} | {(line.Gap is { } gap ? Escaped(gap) : Text.Money(line.Cost))} | {(line.SharePercent is { } share ? Text.Tenths((double)share) + " %" : "")} |");
+            }
+
+            Line($"| ingredients | {Text.Money(cost.Ingredients)} | |");
+            Line($"| per kg | {Text.Money(cost.PerKilogram)} | |");
+            if (card.Yield.Portions is not null)
+            {
+                Line($"| per portion | {Text.Money(cost.PerPortion)} | |");
+            }
+        }
+
         if (card.Concentrations.Count > 0)
         {
             Line();

@@ -1,10 +1,12 @@
 // The main job as a console program: a formula file in; a weigh sheet, a method, findings, cautions and sources out.
 
 using System.CommandLine;
+using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using Hydrocolloid.Formulation;
 using Hydrocolloid.Formulation.Choosing;
+using Hydrocolloid.Formulation.Costing;
 using Hydrocolloid.Formulation.Serialization;
 using Hydrocolloid.Formulation.Text;
 using KitchenCard;
@@ -58,11 +60,19 @@ var with = new Option<string?>("--with")
 };
 var insteadOf = new Option<string?>("--instead-of") { Description = "The agent that --with takes the place of. Without it, all that gels." };
 var beside = new Option<string?>("--beside") { Description = "Compare the card's main agent with others, after the card: ids or names with commas between (\"gelatin-type-a,carrageenan-iota\")." };
+var scales = new Option<string[]>("--scales") { Description = "Plan the weighing on these balances: the step of each, and what it carries if that is known (\"0.1 g\", \"1 g/6000 g\"). May be repeated.", DefaultValueFactory = _ => [] };
+var batches = new Option<int>("--batches") { Description = "How many batches a stock or premix of the weighing plan is for.", DefaultValueFactory = _ => 1 };
+var pan = new Option<string?>("--pan") { Description = "The gastronorm pan to fill, in place of the formula's mould: size and depth (\"1/4 65\")." };
+var prices = new Option<string?>("--prices") { Description = "A price list (CSV): the cost is shown. Needs --on." };
+var dialect = new Option<string>("--dialect") { Description = "How the price list is written: comma (with a decimal point) or semicolon (with a decimal comma).", DefaultValueFactory = _ => "comma" };
+dialect.AcceptOnlyFromAmong("comma", "semicolon");
+var currency = new Option<string>("--currency") { Description = "The currency of the price list.", DefaultValueFactory = _ => "EUR" };
+var day = new Option<string?>("--on") { Description = "The day whose prices count (\"2026-03-02\")." };
 var strict = new Option<bool>("--strict") { Description = "Exit with code 3 if a conflict is found." };
 
 var root = new RootCommand("Prints the kitchen card of a gel formula: weigh sheet, method, findings, cautions, sources.")
 {
-    file, make, counted, balance, tolerance, layout, worked, mend, with, insteadOf, failed, record, altitude, equipment, beside, strict,
+    file, make, counted, balance, tolerance, layout, worked, mend, with, insteadOf, failed, record, altitude, equipment, beside, scales, batches, pan, prices, dialect, currency, day, strict,
 };
 root.SetAction(Run);
 
@@ -93,6 +103,7 @@ int Run(ParseResult given)
         Kitchen kitchen = KitchenOf(given, problems);
         Substitution? other = SubstitutionOf(given, formula, kitchen, problems);
         formula = other?.Formula ?? formula;
+        CardExtras extras = ExtrasOf(given, off, problems);
         string[] lines = given.GetValue(worked)!;
         problems.AddRange(lines.Where(l => formula.Lines.All(f => f.Label != l))
             .Select(l => $"--worked: the formula has no line '{l}'. Its lines: {string.Join(", ", formula.Lines.Select(f => f.Label))}."));
@@ -114,7 +125,7 @@ int Run(ParseResult given)
             return Mend(formula, choice);
         }
 
-        Card card = CardWriter.Write(formula, yield, scale, off, lines, kitchen, comparison);
+        Card card = CardWriter.Write(formula, yield, scale, off, lines, kitchen, extras, comparison);
         Console.Out.Write(given.GetValue(layout) switch
         {
             "json" => JsonSerializer.Serialize(card, CardJson.Default.Card) + "\n",
@@ -266,11 +277,79 @@ Kitchen KitchenOf(ParseResult given, List<string> problems)
     }
 }
 
-static Balance BalanceOf(string text, List<string> problems)
+CardExtras ExtrasOf(ParseResult given, double tolerancePercent, List<string> problems)
+{
+    MouldPlan? mould = null;
+    if (given.GetValue(pan) is { } size)
+    {
+        GastronormPan? found = Gastronorm.Pans.FirstOrDefault(p => $"{p.Size} {Text.Number(p.Depth.Millimeters)}" == size);
+        mould = found?.ToMould();
+        if (found is null)
+        {
+            problems.Add($"--pan: '{size}' is not one of {string.Join(", ", Gastronorm.Pans.Select(p => $"\"{p.Size} {Text.Number(p.Depth.Millimeters)}\""))}.");
+        }
+    }
+
+    WeighingSetup? weighing = null;
+    if (given.GetValue(scales) is { Length: > 0 } words)
+    {
+        Balance[] balances = [.. words.Select(w => ScaleOf(w, problems))];
+        int count = given.GetValue(batches);
+        if (count is < 1 or > 10_000)
+        {
+            problems.Add("--batches: must be from 1 to 10000.");
+        }
+        else if (problems.Count == 0)
+        {
+            weighing = new WeighingSetup(balances) { TolerancePercent = tolerancePercent, Batches = count };
+        }
+    }
+
+    if (given.GetValue(prices) is not { } file)
+    {
+        return new CardExtras(mould, weighing, null, default);
+    }
+
+    if (!DateTime.TryParseExact(given.GetValue(day), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateTime on))
+    {
+        problems.Add("--on: state the day whose prices count, such as 2026-03-02.");
+    }
+
+    if (!Currency.TryFind(given.GetValue(currency), out Currency? money))
+    {
+        problems.Add($"--currency: '{given.GetValue(currency)}' is not a currency of ISO 4217.");
+        return new CardExtras(mould, weighing, null, on);
+    }
+
+    CsvDialect written = given.GetValue(dialect) == "semicolon" ? CsvDialect.Semicolon : CsvDialect.Comma;
+    PriceListCsv.TryRead(File.ReadAllBytes(file), money, written, out PriceList list, out ValueList<CostingProblem> faults);
+    problems.AddRange(faults.Select(f => $"--prices: {f}"));
+    return new CardExtras(mould, weighing, list, on);
+}
+
+static Balance ScaleOf(string text, List<string> problems)
+{
+    string[] parts = text.Split('/');
+    Balance balance = BalanceOf(parts[0], problems, "--scales");
+    if (parts.Length == 1)
+    {
+        return balance;
+    }
+
+    if (parts.Length > 2 || !QuantityText.TryParseMass(parts[1], out Mass capacity, out _) || !(capacity > balance.Division && capacity.Grams <= 1e6))
+    {
+        problems.Add($"--scales: '{text}' is no balance: write its step and what it carries, such as 1 g/6000 g.");
+        return balance;
+    }
+
+    return balance with { Capacity = capacity };
+}
+
+static Balance BalanceOf(string text, List<string> problems, string option = "--balance")
 {
     if (!QuantityText.TryParseMass(text, out Mass division, out string error))
     {
-        problems.Add("--balance: " + error);
+        problems.Add($"{option}: {error}");
     }
     else if (division.Grams is >= 1e-6 and <= 1000)
     {
@@ -278,7 +357,7 @@ static Balance BalanceOf(string text, List<string> problems)
     }
     else
     {
-        problems.Add($"--balance: '{text}' is no division of a kitchen balance; it must be between 0.000001 g and 1000 g.");
+        problems.Add($"{option}: '{text}' is no division of a kitchen balance; it must be between 0.000001 g and 1000 g.");
     }
 
     return Balance.WithDivision(Mass.FromGrams(1));

@@ -36,6 +36,19 @@ internal static class Text
     public static string SignedPercent(double percent)
         => Math.Abs(percent) < 0.05 ? "0 %" : percent.ToString("+0.0;-0.0", CultureInfo.InvariantCulture) + " %";
 
+    public static string Count(int count, string one, string several) => $"{count.ToString(CultureInfo.InvariantCulture)} {(count == 1 ? one : several)}";
+
+    /// <summary>An amount of money; "not known" if it is not.</summary>
+    public static string Money(decimal? amount) => amount?.ToString(CultureInfo.InvariantCulture) ?? "not known";
+
+    /// <summary>What the balance shows, and which balance.</summary>
+    public static string Weighed(CardWeighed line) => line.WeighGrams is not { } grams || line.BalanceDivisionGrams is not { } division ? "cannot be weighed"
+        : $"{Grams(grams, division)} ({Number(division)} g steps{(line.Goes > 1 ? $", in {line.Goes.Value.ToString(CultureInfo.InvariantCulture)} goes" : "")}){(line.Way == "direct" ? "" : $" of its {line.Way}")}";
+
+    public static string Moulds(CardMoulds m)
+        => $"Fills {Count(m.Filled, "cavity", "cavities")} of {m.Name} ({Count(m.MouldsNeeded, "mould", "moulds")}) with {Significant(m.GramsEach)} g each: {Significant(m.FillMillilitres)} mL "
+            + $"at {Number(m.CastCelsius)} °C, {Number(Math.Round(m.DensityKgPerM3))} kg/m³ ({m.DensityHow}). {Significant(m.LeftGrams)} g left.";
+
     public static string SourceMarks(IReadOnlyList<int> sources)
         => sources.Count == 0 ? "" : " [" + string.Join(", ", sources.Select(s => s.ToString(CultureInfo.InvariantCulture))) + "]";
 

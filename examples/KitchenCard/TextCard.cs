@@ -34,6 +34,9 @@ internal sealed class TextCard
         Line(new string('=', Width));
         Yield();
         WeighSheet();
+        Weighing();
+        Moulds();
+        Cost();
         Concentrations();
         Contents();
         Method();
@@ -76,6 +79,72 @@ internal sealed class TextCard
         if (_card.Lines.Any(l => l.ExceedsTolerance))
         {
             Wrapped($"! This balance is too coarse for the lines marked: rounding puts their dose off by more than {Text.Number(_card.ToleranceOfDosePercent)} %. Use a finer balance or make a larger batch.", "", "  ");
+        }
+    }
+
+    private void Weighing()
+    {
+        if (_card.Weighing is not { } plan)
+        {
+            return;
+        }
+
+        Heading($"WEIGHING PLAN (each dose within {Text.Number(plan.TolerancePercent)} %)");
+        foreach (CardPreparation p in plan.Preparations)
+        {
+            Wrapped($"{p.Way} of {p.Name}: {Text.Number(p.SubstanceGrams)} g with {Text.Number(p.CarrierGrams)} g of {p.Carrier} ({Text.Percent(p.Percent)}), for {Text.Count(plan.Batches, "batch", "batches")}; {Text.Number(p.LeftGrams)} g left.", "  ", "    ");
+            foreach (CardNote advice in p.Advice)
+            {
+                Wrapped(advice.Text + Text.SourceMarks([advice.Source]), "    - ", "      ");
+            }
+        }
+
+        foreach (CardWeighed line in plan.Lines)
+        {
+            Line($"  {line.Name,-38}{Text.Weighed(line),-36}");
+            foreach (string reason in line.Reasons)
+            {
+                Wrapped(reason, "    ! ", "      ");
+            }
+        }
+
+        if (!plan.Possible)
+        {
+            Wrapped($"These balances weigh everything directly from {Text.Number(Math.Ceiling(plan.SmallestDirectBatchGrams))} g of base on.", "  ", "  ");
+        }
+    }
+
+    private void Moulds()
+    {
+        if (_card.Moulds is { } moulds)
+        {
+            Heading("MOULDS");
+            Wrapped(Text.Moulds(moulds), "  ", "  ");
+        }
+    }
+
+    private void Cost()
+    {
+        if (_card.Cost is not { } cost)
+        {
+            return;
+        }
+
+        Heading($"COST ({cost.Currency}, prices of {cost.PricedOn}, before tax)");
+        foreach (CardCostLine line in cost.Lines)
+        {
+            Line($"  {line.Name,-38}{Text.Money(line.Cost),14}{(line.SharePercent is { } share ? Text.Tenths((double)share) + " %" : ""),12}");
+            if (line.Gap is { } gap)
+            {
+                Wrapped(gap, "    ", "    ");
+            }
+        }
+
+        Line($"  {"ingredients",-38}{Text.Money(cost.Ingredients),14}");
+        Line($"  {"per kg",-38}{Text.Money(cost.PerKilogram),14}");
+        if (_card.Yield.Portions is not null)
+        {
+            Line($"  {"per portion",-38}{Text.Money(cost.PerPortion),14}");
         }
     }
 

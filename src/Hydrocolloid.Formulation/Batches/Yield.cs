@@ -9,7 +9,7 @@ namespace Hydrocolloid.Formulation;
 /// <summary>How much to make. Immutable, equal by content.</summary>
 public sealed record Yield
 {
-    private const int MaxPortions = 1_000_000;
+    internal const int MaxPortions = 1_000_000;
 
     private Yield(YieldBasis basis, double grams, int? count, ValueList<Stock> stocks)
     {

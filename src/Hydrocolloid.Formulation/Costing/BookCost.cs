@@ -85,8 +85,9 @@ public readonly struct BookCost : IEquatable<BookCost>
             return problems;
         }
 
+        FormulaBook book = _book;
         int own = _segment.OwnSlots[_entry];
-        if (own >= 0 && _book.Order.IsUnreached(own) && _book.Order.CycleOf(_book, own) is { } cycle)
+        if (own >= 0 && _book.Order.IsUnreached(own) && _book.Order.CycleOf(own, book.PartsOf, s => book.Names[s]) is { } cycle)
         {
             problems.Add(new CostingProblem("cycle", Id, cycle + "."));
             return problems;

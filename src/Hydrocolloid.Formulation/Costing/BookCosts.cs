@@ -1,5 +1,6 @@
 using System.Collections;
 using System.Diagnostics;
+using Hydrocolloid.Formulation.Books;
 using Hydrocolloid.Formulation.Internal;
 using UnitsNet;
 
@@ -12,7 +13,8 @@ namespace Hydrocolloid.Formulation.Costing;
 [DebuggerDisplay("{Count} costs")]
 public sealed class BookCosts : IReadOnlyList<BookCost>
 {
-    private const int SegmentsAheadPerCore = 4;
+    // A window ends when its last segment does; so many that the core that is done first waits a few per cent of the time at most.
+    private const int SegmentsAheadPerCore = 16;
 
     private readonly BookValues _values;
     private readonly decimal[][] _perGram;
@@ -132,7 +134,7 @@ public sealed class BookCosts : IReadOnlyList<BookCost>
         BookValues values = BookValues.Of(book, prices, on, options);
         var perGram = new decimal[book.Segments.Length][];
         var states = new byte[book.Segments.Length][];
-        Parallel.For(0, perGram.Length, options, s =>
+        Share(0, perGram.Length, options, s =>
         {
             int count = book.Segments[s].Ids.Length;
             Fill(book.Segments[s], values, perGram[s] = new decimal[count], states[s] = new byte[count]);
@@ -143,23 +145,55 @@ public sealed class BookCosts : IReadOnlyList<BookCost>
     internal static IEnumerable<BookCost> Stream(FormulaBook book, PriceList prices, DateTime on, ParallelOptions options)
     {
         BookValues values = BookValues.Of(book, prices, on, options);
-        int ahead = Math.Min(options.MaxDegreeOfParallelism * SegmentsAheadPerCore, book.Segments.Length);
-        decimal[][] perGram = [.. Enumerable.Range(0, ahead).Select(_ => new decimal[BookSegment.Size])];
-        byte[][] states = [.. Enumerable.Range(0, ahead).Select(_ => new byte[BookSegment.Size])];
-        for (int first = 0; first < book.Segments.Length; first += ahead)
+        var here = new Window(book, values, options);
+        var ahead = new Window(book, values, options);
+        Task filling = Task.CompletedTask;
+        here.Fill(0);
+        try
         {
-            int from = first;
-            int count = Math.Min(ahead, book.Segments.Length - first);
-            Parallel.For(0, count, options, i => Fill(book.Segments[from + i], values, perGram[i], states[i]));
-            for (int i = 0; i < count; i++)
+            for (int first = 0; first < book.Segments.Length; first += here.Size)
             {
-                BookSegment segment = book.Segments[first + i];
-                for (int e = 0; e < segment.Ids.Length; e++)
+                // The cores work on what comes next while the caller takes what is there.
+                Window next = ahead;
+                int from = first + here.Size;
+                filling = options.MaxDegreeOfParallelism > 1 ? Task.Run(() => next.Fill(from)) : Task.CompletedTask;
+                for (int i = 0; i < here.Size && first + i < book.Segments.Length; i++)
                 {
-                    yield return new BookCost(book, prices, on, values, segment, e, perGram[i][e], states[i][e]);
+                    BookSegment segment = book.Segments[first + i];
+                    for (int e = 0; e < segment.Ids.Length; e++)
+                    {
+                        yield return new BookCost(book, prices, on, values, segment, e, here.PerGram[i][e], here.States[i][e]);
+                    }
                 }
+
+                if (options.MaxDegreeOfParallelism == 1)
+                {
+                    next.Fill(from);
+                }
+
+                filling.GetAwaiter().GetResult();
+                options.CancellationToken.ThrowIfCancellationRequested();
+                (here, ahead) = (next, here);
             }
         }
+        finally
+        {
+            ((IAsyncResult)filling).AsyncWaitHandle.WaitOne(); // a caller who stops early leaves nothing running
+        }
+    }
+
+    /// <summary>Does a work for each number of a range, the next one always on the core that is free first.</summary>
+    private static void Share(int first, int end, ParallelOptions options, Action<int> work)
+    {
+        int next = first - 1;
+        Parallel.For(0, Math.Max(0, Math.Min(options.MaxDegreeOfParallelism, end - first)), options, _ =>
+        {
+            for (int i = Interlocked.Increment(ref next); i < end; i = Interlocked.Increment(ref next))
+            {
+                options.CancellationToken.ThrowIfCancellationRequested();
+                work(i);
+            }
+        });
     }
 
     private static void Fill(BookSegment segment, BookValues values, decimal[] perGram, byte[] states)
@@ -172,4 +206,21 @@ public sealed class BookCosts : IReadOnlyList<BookCost>
 
     private BookCost At(int segment, int entry)
         => new(Book, Prices, On, _values, Book.Segments[segment], entry, _perGram[segment][entry], _states[segment][entry]);
+
+    /// <summary>The costs of some segments in a row, in arrays that are used again.</summary>
+    private sealed class Window(FormulaBook book, BookValues values, ParallelOptions options)
+    {
+        public int Size => PerGram.Length;
+
+        public decimal[][] PerGram { get; } = Rows<decimal>(book, options);
+
+        public byte[][] States { get; } = Rows<byte>(book, options);
+
+        /// <summary>Works out the segments from one on, as many as there are.</summary>
+        public void Fill(int first)
+            => Share(first, Math.Min(first + Size, book.Segments.Length), options, s => BookCosts.Fill(book.Segments[s], values, PerGram[s - first], States[s - first]));
+
+        private static T[][] Rows<T>(FormulaBook book, ParallelOptions options)
+            => [.. Enumerable.Range(0, Math.Min(book.Segments.Length, options.MaxDegreeOfParallelism * SegmentsAheadPerCore)).Select(_ => new T[BookSegment.Size])];
+    }
 }

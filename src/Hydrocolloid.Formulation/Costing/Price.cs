@@ -130,6 +130,15 @@ public sealed record Price
         + (IsPack ? " pack" : "") + (YieldPercent == 100 ? "" : $", yield {Exactly.ToText(YieldPercent)} %")
         + (ValidFrom is { } from ? ", from " + Days.Text(from) : "") + (ValidTo is { } to ? ", to " + Days.Text(to) : "") + (Supplier is null ? "" : ", " + Supplier);
 
+    /// <summary>The UCUM code of the unit of <see cref="Quantity"/>.</summary>
+    internal string UnitCode => Basis switch { PriceBasis.Mass => "g", PriceBasis.Volume => "mL", _ => "{piece}" };
+
+    /// <summary>The mass of a piece in g, where the price is for a count.</summary>
+    internal decimal? PieceGrams => Basis == PriceBasis.Count ? GramsPerUnit : null;
+
+    /// <summary>The density, where the price is for a volume and states it.</summary>
+    internal decimal? DensityKgPerM3 => Basis == PriceBasis.Volume ? GramsPerUnit * 1000 : null;
+
     internal bool IsValidOn(DateTime day) => !(day < ValidFrom) && !(day > ValidTo);
 
     /// <summary>What <see cref="Quantity"/> weighs as bought; null for a volume whose density nobody states.</summary>

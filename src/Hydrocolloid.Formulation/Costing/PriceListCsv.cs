@@ -5,14 +5,71 @@ using Hydrocolloid.Formulation.Text;
 namespace Hydrocolloid.Formulation.Costing;
 
 /// <summary>
-/// Reads price lists from CSV (RFC 4180) with a header line that names the columns, version 1 (docs/costing.md). Separator and decimal
-/// sign are stated, never guessed; every row that cannot be read is reported.
+/// Price lists as CSV (RFC 4180) with a header line that names the columns, version 1 (docs/costing.md). Separator, decimal sign and
+/// encoding are stated, never guessed; every row that cannot be read is reported. What is written reads back as an equal list.
 /// </summary>
 public static class PriceListCsv
 {
     private static readonly string[] s_required = ["ingredient", "price", "currency", "per", "unit"];
 
     private static readonly string[] s_optional = ["pack", "pieceMassGrams", "densityKgPerM3", "yieldPercent", "supplier", "from", "to"];
+
+    /// <summary>Writes a list, every column of it; masses in g, volumes in mL.</summary>
+    /// <param name="list">The list.</param>
+    /// <param name="dialect">How the file is written.</param>
+    /// <returns>The bytes of the file.</returns>
+    /// <exception cref="ArgumentException">The encoding has no bytes for a sign of a supplier's name.</exception>
+    public static byte[] Write(PriceList list, CsvDialect dialect)
+    {
+        var csv = new CsvWriter(Guard.NotNull(dialect));
+        foreach (string column in s_required.Concat(s_optional))
+        {
+            csv.Text(column);
+        }
+
+        csv.EndRecord();
+        foreach (Price price in Guard.NotNull(list).Prices)
+        {
+            CsvWriter Figure(decimal? value) => value is { } v ? csv.Exact(v) : csv.Text("");
+            csv.Text(price.Ingredient).Exact(price.Amount.Amount).Text(list.Currency.Code).Exact(price.Quantity).Text(price.UnitCode).Text(price.IsPack ? "true" : "false");
+            Figure(price.PieceGrams);
+            Figure(price.DensityKgPerM3);
+            Figure(price.YieldPercent == 100 ? null : price.YieldPercent);
+            csv.Text(price.Supplier ?? "").Text(price.ValidFrom is { } from ? Days.Text(from) : "").Text(price.ValidTo is { } to ? Days.Text(to) : "");
+            csv.EndRecord();
+        }
+
+        return csv.ToBytes();
+    }
+
+    /// <summary>Reads a list from the bytes of a file.</summary>
+    /// <param name="file">The bytes.</param>
+    /// <param name="currency">The currency of the list; a row in another one is refused.</param>
+    /// <param name="dialect">How the file is written.</param>
+    /// <returns>The list.</returns>
+    /// <exception cref="CostingException">A row, or the header, cannot be read; the exception holds every problem.</exception>
+    public static PriceList Read(byte[] file, Currency currency, CsvDialect dialect)
+        => TryRead(file, currency, dialect, out PriceList list, out ValueList<CostingProblem> problems) ? list : throw NotWhole(problems);
+
+    /// <summary>Reads a list from the bytes of a file, without throwing for what the file holds.</summary>
+    /// <param name="file">The bytes.</param>
+    /// <param name="currency">The currency of the list; a row in another one is refused.</param>
+    /// <param name="dialect">How the file is written.</param>
+    /// <param name="list">The rows that could be read; of two prices of an ingredient that are valid at once, neither.</param>
+    /// <param name="problems">Every row that could not be read, in the order of the file; empty if all were.</param>
+    /// <returns>Whether every row was read.</returns>
+    public static bool TryRead(byte[] file, Currency currency, CsvDialect dialect, out PriceList list, out ValueList<CostingProblem> problems)
+    {
+        (string? text, string error) = Guard.NotNull(dialect).ToText(Guard.NotNull(file));
+        if (text is not null)
+        {
+            return TryRead(text, currency, dialect, out list, out problems);
+        }
+
+        list = new PriceList(currency, []);
+        problems = ValueList<CostingProblem>.Own([new CostingProblem("encoding", null, error)]);
+        return false;
+    }
 
     /// <summary>Reads a list.</summary>
     /// <param name="csv">The file as text.</param>
@@ -21,8 +78,7 @@ public static class PriceListCsv
     /// <returns>The list.</returns>
     /// <exception cref="CostingException">A row, or the header, cannot be read; the exception holds every problem.</exception>
     public static PriceList Read(string csv, Currency currency, CsvDialect dialect)
-        => TryRead(csv, currency, dialect, out PriceList list, out ValueList<CostingProblem> problems) ? list
-            : throw new CostingException("The file is not a whole price list:", problems);
+        => TryRead(csv, currency, dialect, out PriceList list, out ValueList<CostingProblem> problems) ? list : throw NotWhole(problems);
 
     /// <summary>Reads a list, without throwing for what the file holds.</summary>
     /// <param name="csv">The file as text.</param>
@@ -37,8 +93,8 @@ public static class PriceListCsv
         Guard.NotNull(dialect);
         var found = new List<CostingProblem>();
         var prices = new List<(Price Price, int Line)>();
-        string[]? header = null;
-        foreach (CsvRow row in CsvText.Rows(Guard.NotNull(csv), dialect.Separator))
+        List<string>? header = null;
+        foreach (CsvRecord row in CsvReader.Read(Guard.NotNull(csv), dialect.Separator))
         {
             if (header is null)
             {
@@ -51,7 +107,7 @@ public static class PriceListCsv
             }
             else if (ReadRow(row, header, currency, dialect, found) is { } price)
             {
-                prices.Add((price, row.LineNumber));
+                prices.Add((price, row.Line));
             }
         }
 
@@ -73,13 +129,15 @@ public static class PriceListCsv
         return found.Count == 0;
     }
 
-    private static bool IsHeader(CsvRow row, List<CostingProblem> problems)
+    private static CostingException NotWhole(ValueList<CostingProblem> problems) => new("The file is not a whole price list:", problems);
+
+    private static bool IsHeader(CsvRecord row, List<CostingProblem> problems)
     {
         int before = problems.Count;
-        void Report(string message) => problems.Add(new CostingProblem("header-invalid", null, message, row.LineNumber));
-        if (row.Fault is not null)
+        void Report(string message) => problems.Add(new CostingProblem("header-invalid", null, message, row.Line));
+        if (row.Error is not null)
         {
-            Report(row.Fault);
+            Report(row.Error);
         }
 
         foreach (string name in row.Fields.Where(f => !s_required.Contains(f) && !s_optional.Contains(f)))
@@ -100,20 +158,20 @@ public static class PriceListCsv
         return problems.Count == before;
     }
 
-    private static Price? ReadRow(CsvRow row, string[] header, Currency currency, CsvDialect dialect, List<CostingProblem> problems)
+    private static Price? ReadRow(CsvRecord row, List<string> header, Currency currency, CsvDialect dialect, List<CostingProblem> problems)
     {
-        string Field(string column) => Array.IndexOf(header, column) is int i and >= 0 ? row.Fields[i] : "";
-        string? subject = row.Fault is null && row.Fields.Length == header.Length && Ids.IsValid(Field("ingredient")) ? Field("ingredient") : null;
-        var draft = new PriceDraft((id, column, message) => problems.Add(new CostingProblem(id, subject, column.Length == 0 ? message : $"{ColumnOf(column)}: {message}", row.LineNumber)));
-        if (row.Fault is not null)
+        string Field(string column) => header.IndexOf(column) is int i and >= 0 ? CsvGuard.Off(row.Fields[i]) : "";
+        string? subject = row.Error is null && row.Fields.Count == header.Count && Ids.IsValid(Field("ingredient")) ? Field("ingredient") : null;
+        var draft = new PriceDraft((id, column, message) => problems.Add(new CostingProblem(id, subject, column.Length == 0 ? message : $"{ColumnOf(column)}: {message}", row.Line)));
+        if (row.Error is not null)
         {
-            draft.Report("row-invalid", "", row.Fault);
+            draft.Report("row-invalid", "", row.Error);
             return null;
         }
 
-        if (row.Fields.Length != header.Length)
+        if (row.Fields.Count != header.Count)
         {
-            draft.Report("row-invalid", "", $"Has {Numbers.Exact(row.Fields.Length)} fields, but the header has {Numbers.Exact(header.Length)}: is the separator {UnitTable.Quote(dialect.Separator.ToString())}?");
+            draft.Report("row-invalid", "", $"Has {Numbers.Exact(row.Fields.Count)} fields, but the header has {Numbers.Exact(header.Count)}: is the separator {UnitTable.Quote(dialect.Separator.ToString())}?");
             return null;
         }
 
@@ -125,7 +183,7 @@ public static class PriceListCsv
                 return null;
             }
 
-            if (CsvText.TryParse(text, dialect, out decimal value))
+            if (dialect.TryParse(text, out decimal value))
             {
                 return value;
             }

@@ -8,7 +8,10 @@ using static Hydrocolloid.Formulation.Serialization.DocumentShape;
 
 namespace Hydrocolloid.Formulation.Costing;
 
-/// <summary>Reads price lists from JSON, format <c>hydrocolloid-prices</c>, version 1 (docs/costing.md). Strict: what is not of the format is refused.</summary>
+/// <summary>
+/// Price lists as JSON, format <c>hydrocolloid-prices</c>, version 1 (docs/costing.md). Strict: what is not of the format is refused.
+/// What is written reads back as an equal list.
+/// </summary>
 public static class PriceListJson
 {
     private const string Format = "hydrocolloid-prices";
@@ -23,6 +26,32 @@ public static class PriceListJson
             ("density", s_quantity, false), ("pieceMass", s_quantity, false), ("yieldPercent", Number, false),
             ("supplier", DocumentShape.Text, false), ("from", DocumentShape.Text, false), ("to", DocumentShape.Text, false))), true));
 
+    /// <summary>Writes a list; masses in g, volumes in mL, densities in kg/m³.</summary>
+    /// <param name="list">The list.</param>
+    /// <returns>The document in UTF-8, without a byte order mark.</returns>
+    public static byte[] Write(PriceList list)
+    {
+        Guard.NotNull(list);
+        using var bytes = new ByteBuffer(256 * (1 + list.Prices.Count));
+        using (var json = new Utf8JsonWriter(bytes, FormulaJson.Layout))
+        {
+            json.WriteStartObject();
+            json.WriteString("format", Format);
+            json.WriteNumber("version", Version);
+            json.WriteString("currency", list.Currency.Code);
+            json.WriteStartArray("prices");
+            foreach (Price price in list.Prices)
+            {
+                WritePrice(json, price);
+            }
+
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+
+        return bytes.ToArray();
+    }
+
     /// <summary>Reads a list.</summary>
     /// <param name="json">The document.</param>
     /// <returns>The list.</returns>
@@ -36,6 +65,49 @@ public static class PriceListJson
     public static PriceList Read(ReadOnlySpan<byte> utf8)
         => DocumentParser.Parse(utf8, Format, Version, "A price list", s_shape, ReadList, out ValueList<FormulaJsonProblem> problems) is { } list ? list
             : throw FormulaJsonException.NoPriceList(problems);
+
+    private static void WritePrice(Utf8JsonWriter json, Price price)
+    {
+        void Quantity(string member, decimal? value, string unit)
+        {
+            if (value is { } v)
+            {
+                json.WriteStartObject(member);
+                json.WriteNumber("value", v);
+                json.WriteString("unit", unit);
+                json.WriteEndObject();
+            }
+        }
+
+        void Text(string member, string? text)
+        {
+            if (text is not null)
+            {
+                json.WriteString(member, text);
+            }
+        }
+
+        json.WriteStartObject();
+        json.WriteString("ingredient", price.Ingredient);
+        json.WriteNumber("price", price.Amount.Amount);
+        Quantity("per", price.Quantity, price.UnitCode);
+        if (price.IsPack)
+        {
+            json.WriteBoolean("pack", true);
+        }
+
+        Quantity("pieceMass", price.PieceGrams, "g");
+        Quantity("density", price.DensityKgPerM3, "kg/m3");
+        if (price.YieldPercent != 100)
+        {
+            json.WriteNumber("yieldPercent", price.YieldPercent);
+        }
+
+        Text("supplier", price.Supplier);
+        Text("from", price.ValidFrom is { } from ? Days.Text(from) : null);
+        Text("to", price.ValidTo is { } to ? Days.Text(to) : null);
+        json.WriteEndObject();
+    }
 
     private static PriceList? ReadList(JsonElement root, List<FormulaJsonProblem> problems)
     {

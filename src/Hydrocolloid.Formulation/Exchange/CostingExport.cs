@@ -1,3 +1,4 @@
+using Hydrocolloid.Formulation.Costing;
 using Hydrocolloid.Formulation.Internal;
 using Hydrocolloid.Formulation.Text;
 
@@ -32,4 +33,7 @@ public sealed record CostingExport
 
     /// <summary>The unit that an ingredient is bought in: a mass, or a volume where the density of the ingredient is known; null, or a null answer, for grams.</summary>
     public Func<Ingredient, KitchenUnit?>? UnitOf { get; init; }
+
+    /// <summary>What the batch costs, for the members <c>currency</c>, <c>pricedOn</c>, <c>cost</c> and <c>roundedCost</c>; null to leave them out.</summary>
+    public CostSheet? Costs { get; init; }
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using Hydrocolloid.Formulation.Catalogues;
+using Hydrocolloid.Formulation.Costing;
 using Hydrocolloid.Formulation.Internal;
 using Hydrocolloid.Formulation.Serialization;
 using Hydrocolloid.Formulation.Text;
@@ -24,17 +25,22 @@ public static class CostingLines
     /// <param name="batch">The batch.</param>
     /// <param name="export">What else the costing system needs.</param>
     /// <returns>The bytes.</returns>
-    /// <exception cref="ArgumentException">A unit has no code of UN/ECE Recommendation 20, measures neither mass nor volume, or is a volume of an ingredient whose density is not known.</exception>
+    /// <exception cref="ArgumentException">A unit has no code of UN/ECE Recommendation 20, measures neither mass nor volume, or is a volume of an ingredient whose density is not known; or the cost sheet is of another batch.</exception>
     public static byte[] Write(Batch batch, CostingExport export)
     {
         Guard.NotNull(batch);
-        Guard.NotNull(export);
+        if (Guard.NotNull(export).Costs is { } costs && costs.Batch != batch)
+        {
+            throw new ArgumentException("The cost sheet is of another batch.", nameof(export));
+        }
+
+        ValueList<Money> rounded = export.Costs?.RoundedLines() ?? default;
         using var bytes = new ByteBuffer(512 * batch.Lines.Count);
         foreach (BatchLine line in batch.Lines)
         {
             using (var json = new Utf8JsonWriter(bytes))
             {
-                Line(json, batch, line, export);
+                Line(json, batch, line, export, rounded);
             }
 
             bytes.GetSpan(1)[0] = (byte)'\n';
@@ -44,7 +50,7 @@ public static class CostingLines
         return bytes.ToArray();
     }
 
-    private static void Line(Utf8JsonWriter json, Batch batch, BatchLine line, CostingExport export)
+    private static void Line(Utf8JsonWriter json, Batch batch, BatchLine line, CostingExport export, ValueList<Money> rounded)
     {
         Ingredient ingredient = line.Line.Ingredient;
         json.WriteStartObject();
@@ -79,7 +85,31 @@ public static class CostingLines
         json.WriteString("grams", PlainDecimal.Of(line.Grams));
         Strings(json, "allergens", (ingredient.Allergens?.Value ?? default).Select(a => BuiltInCatalogue.Labelling.Allergens[(int)a].Gs1Code.Value));
         json.WriteString("allergenStatus", AllergenStatus.Of(ingredient));
+        if (export.Costs is { } costs)
+        {
+            Cost(json, costs.Lines[line.Line.Index], costs, rounded.IsEmpty ? null : rounded[line.Line.Index]);
+        }
+
         json.WriteEndObject();
+    }
+
+    private static void Cost(Utf8JsonWriter json, CostLine line, CostSheet costs, Money? rounded)
+    {
+        json.WriteString("currency", costs.Prices.Currency.Code);
+        json.WriteString("pricedOn", costs.On.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+        if (line.Cost is { } cost)
+        {
+            json.WriteString("cost", Exactly.ToText(cost.Amount));
+        }
+        else
+        {
+            json.WriteString("costGap", line.Gap!.Id);
+        }
+
+        if (rounded is not null)
+        {
+            json.WriteString("roundedCost", rounded.Amount.ToString("F" + rounded.Currency.Decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture));
+        }
     }
 
     private static string Quantity(BatchLine line, KitchenUnit unit)

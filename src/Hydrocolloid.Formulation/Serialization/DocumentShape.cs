@@ -13,7 +13,7 @@ internal sealed class DocumentShape
     internal static readonly DocumentShape Text = new("text", JsonValueKind.String);
     internal static readonly DocumentShape Number = new("a number", JsonValueKind.Number);
     internal static readonly DocumentShape Flag = new("true or false", JsonValueKind.True);
-    private static readonly DocumentShape Any = new("an object", JsonValueKind.Object);
+    internal static readonly DocumentShape Any = new("an object", JsonValueKind.Object);
     private static readonly DocumentShape Reference = new("a reference", JsonValueKind.Undefined);
 
     private readonly string _noun;

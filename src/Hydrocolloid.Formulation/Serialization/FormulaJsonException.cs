@@ -37,6 +37,8 @@ public sealed class FormulaJsonException : Exception
 
     internal static FormulaJsonException NoPriceList(ValueList<FormulaJsonProblem> problems) => new("The document is not a price list:", problems);
 
+    internal static FormulaJsonException NoBook(ValueList<FormulaJsonProblem> problems) => new("The document is not a book of formulas:", problems);
+
     internal static FormulaJsonException NoRecord(ValueList<FormulaJsonProblem> problems) => new("The document is not a process record:", problems);
 
     internal static FormulaJsonException NoTrial(ValueList<FormulaJsonProblem> problems) => new("The document is not a trial:", problems);

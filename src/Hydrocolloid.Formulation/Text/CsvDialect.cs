@@ -49,6 +49,10 @@ public sealed record CsvDialect
 
     internal IFormatProvider Numbers => new NumberFormatInfo { NumberDecimalSeparator = DecimalSign.ToString() };
 
+    /// <summary>Reads a number in the decimal sign, without group separators or exponent.</summary>
+    internal bool TryParse(string text, out decimal value)
+        => decimal.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, Numbers, out value);
+
     /// <summary>The bytes of a text.</summary>
     /// <exception cref="ArgumentException">The encoding has no bytes for a sign of the text.</exception>
     internal byte[] ToBytes(string text)

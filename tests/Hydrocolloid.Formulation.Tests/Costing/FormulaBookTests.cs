@@ -1,5 +1,6 @@
 using System.Globalization;
 using CsCheck;
+using Hydrocolloid.Formulation.Books;
 using Hydrocolloid.Formulation.Costing;
 using UnitsNet;
 using static Hydrocolloid.Formulation.Tests.Costing.Kitchen;
@@ -155,11 +156,34 @@ public class FormulaBookTests
     [InlineData(null)]
     public void Streaming_gives_the_same_in_the_order_of_the_book(int? cores)
     {
-        FormulaBook book = FormulaBook.From(Enumerable.Range(0, 10_000).Select(i => i % 997 == 3 ? BookEntry.Broken("e-" + i.ToString(CultureInfo.InvariantCulture), "torn")
-            : new BookEntry("e-" + i.ToString(CultureInfo.InvariantCulture), Mix(("sugar", 1 + i % 90), ("water", 99 - i % 90)))));
+        // More than are worked out ahead at a time on one core, and on two.
+        FormulaBook book = LargeBook(40_000);
         BookCosts kept = book.Cost(s_prices, Today, cores);
         book.Stream(s_prices, Today, cores).Should().Equal(kept);
-        kept.Count.Should().Be(10_000);
+        kept.Count.Should().Be(40_000);
+    }
+
+    [Fact]
+    public void A_stream_can_be_left_early_read_again_and_stopped()
+    {
+        FormulaBook book = LargeBook(70_000);
+        IEnumerable<BookCost> stream = book.Stream(s_prices, Today, 2);
+        BookCost[] first = [.. stream.Take(3)];
+        stream.Take(3).Should().Equal(first);
+        using var stop = new CancellationTokenSource();
+        int seen = 0;
+        FluentActions.Invoking(() =>
+        {
+            foreach (BookCost _ in book.Stream(s_prices, Today, 2, stop.Token))
+            {
+                seen++;
+                if (seen == 40_000)
+                {
+                    stop.Cancel();
+                }
+            }
+        }).Should().Throw<OperationCanceledException>();
+        seen.Should().BeInRange(40_000, 69_999);
     }
 
     [Fact]
@@ -193,6 +217,13 @@ public class FormulaBookTests
         FluentActions.Invoking(() => book.Cost(s_prices, Today.AddHours(1))).Should().Throw<ArgumentException>();
         FluentActions.Invoking(() => new BookEntry("Not an id", Jelly())).Should().Throw<ArgumentException>();
         FormulaBook.From([]).Cost(s_prices, Today).Should().BeEmpty();
+    }
+
+    private static FormulaBook LargeBook(int count)
+    {
+        Formula[] mixes = [.. Enumerable.Range(0, 90).Select(i => Mix(("sugar", 1 + i), ("water", 99 - i)))];
+        return FormulaBook.From(Enumerable.Range(0, count).Select(i => i % 997 == 3 ? BookEntry.Broken("e-" + i.ToString(CultureInfo.InvariantCulture), "torn")
+            : new BookEntry("e-" + i.ToString(CultureInfo.InvariantCulture), mixes[i % 90])));
     }
 
     private static decimal Dec(double value) => (decimal)value;

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Hydrocolloid.Formulation.Compatibility;
+using Hydrocolloid.Formulation.Books;
 using Hydrocolloid.Formulation.Costing;
 using Hydrocolloid.Formulation.Serialization;
 
@@ -70,8 +71,13 @@ public sealed class DocsTests
         {
             using var json = JsonDocument.Parse(block.Text);
             string? format = json.RootElement.GetProperty("format").GetString();
-            format.Should().BeOneOf(["hydrocolloid-formula", "hydrocolloid-prices"], $"{block} must be a whole document; fragments are marked jsonc");
-            Action read = format == "hydrocolloid-prices" ? () => PriceListJson.Read(block.Text) : () => FormulaJson.Read(block.Text);
+            format.Should().BeOneOf(["hydrocolloid-formula", "hydrocolloid-prices", "hydrocolloid-book"], $"{block} must be a whole document; fragments are marked jsonc");
+            Action read = format switch
+            {
+                "hydrocolloid-prices" => () => PriceListJson.Read(block.Text),
+                "hydrocolloid-book" => () => NestedFormulas.From(BookJson.Read(block.Text)).Problems.Should().BeEmpty(),
+                _ => () => FormulaJson.Read(block.Text),
+            };
             read.Should().NotThrow($"{block} is shown to readers");
         }
     }

@@ -1,4 +1,5 @@
 using System.Text;
+using Hydrocolloid.Formulation.Books;
 using Hydrocolloid.Formulation.Choosing;
 using Hydrocolloid.Formulation.Compatibility;
 using Hydrocolloid.Formulation.Costing;
@@ -53,6 +54,7 @@ internal static class Snippets
         ["method-kitchen"] = MethodKitchen,
         ["cost-sheet"] = CostOfAJelly,
         ["cost-book"] = CostOfABook,
+        ["making-plan"] = PlanOfAJelly,
         ["label"] = Label,
         ["batch-csv"] = BatchAsCsv,
         ["costing-lines"] = BatchAsCostingLines,
@@ -113,6 +115,27 @@ internal static class Snippets
 
         BookCosts costs = book.Cost(prices, day).With(new BookEntry("pear-syrup", Syrup(60)));
         Console.WriteLine($"{costs.Recosted} worked out again: {costs["pear-jelly"]}");
+        #endregion
+    }
+
+    private static void PlanOfAJelly()
+    {
+        #region making-plan
+        Formula syrup = Formula.Named("Pear syrup")
+            .Base(b => b.Share(Pantry.PearJuice, 60).Share(Pantry.Sucrose, 40))
+            .Process(new ProcessPlan { Losses = new Losses { Evaporation = Loss.Percent(10) } })
+            .Build();
+        Formula jelly = Formula.Named("Pear jelly")
+            .Base(b => b.Share(Pantry.Water, 85).Share(Ingredient.Own("pear-syrup", "Pear syrup"), 15))
+            .Then("gel", p => p.Add(Hydrocolloids.Agar, Dose.Percent(0.5).OfPreceding))
+            .Build();
+        NestedFormulas cafe = NestedFormulas.From([new BookEntry("pear-jelly", jelly), new BookEntry("pear-syrup", syrup)]);
+
+        MakingPlan plan = cafe.Plan("pear-jelly", Yield.Portions(50, Mass.FromGrams(60)));
+        Console.WriteLine(plan);
+        Console.WriteLine(string.Join(", ", plan.Ingredients));
+        Console.WriteLine($"sugars {plan.Batch.Formula.Analyse().Assembled.Sugars.Value:0.00} %");
+        Console.WriteLine(plan.Flatten().Declare().IngredientText());
         #endregion
     }
 

@@ -3,6 +3,7 @@ using System.Text;
 using CsCheck;
 using CsvHelper.Configuration;
 using Hydrocolloid.Formulation.Exchange;
+using Hydrocolloid.Formulation.Internal;
 using Hydrocolloid.Formulation.Tests.Serialization;
 using Hydrocolloid.Formulation.Text;
 using UnitsNet;

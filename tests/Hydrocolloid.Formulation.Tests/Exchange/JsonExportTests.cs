@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
+using Hydrocolloid.Formulation.Costing;
 using Hydrocolloid.Formulation.Declarations;
 using Hydrocolloid.Formulation.Exchange;
 using Hydrocolloid.Formulation.Tests.Serialization;
@@ -46,6 +47,28 @@ public class JsonExportTests
         lines.Select(l => l.GetProperty("allergenStatus").GetString()).Should().Equal("none-known", "none-known", "unknown");
         s_schema.Evaluate(JsonDocument.Parse("{}").RootElement).IsValid.Should().BeFalse();
         s_schema.Evaluate(JsonDocument.Parse(lines[0].GetRawText().Replace("\"GRM\"", "\"KG\"", StringComparison.Ordinal)).RootElement).IsValid.Should().BeFalse();
+    }
+
+    [Fact]
+    public void Costs_are_exact_and_the_rounded_ones_add_up_to_the_rounded_batch()
+    {
+        Batch batch = Jelly();
+        CostSheet Sheet(params string[] priced) => batch.Cost(new PriceList(Currency.Of("EUR"), priced.Select(p => Price.PerMass(p, new Money(9.99m, "EUR"), Mass.FromGrams(700)))), new DateTime(2026, 3, 1));
+        CostSheet whole = Sheet("pear-juice", "agar", "pearls");
+
+        JsonElement[] lines = Lines(CostingLines.Write(batch, new CostingExport("f") { Costs = whole }));
+
+        lines.Should().OnlyContain(l => s_schema.Evaluate(l, null).IsValid && l.GetProperty("currency").GetString() == "EUR" && l.GetProperty("pricedOn").GetString() == "2026-03-01");
+        decimal Of(JsonElement line, string member) => decimal.Parse(line.GetProperty(member).GetString()!, CultureInfo.InvariantCulture);
+        lines.Sum(l => Of(l, "cost")).Should().Be(whole.Ingredients!.Amount);
+        lines.Sum(l => Of(l, "roundedCost")).Should().Be(whole.Ingredients!.Rounded().Amount);
+        lines.Should().OnlyContain(l => l.GetProperty("roundedCost").GetString()!.Split('.')[1].Length == 2);
+
+        JsonElement[] gaps = Lines(CostingLines.Write(batch, new CostingExport("f") { Costs = Sheet("pear-juice", "agar") }));
+        gaps.Should().OnlyContain(l => s_schema.Evaluate(l, null).IsValid);
+        gaps.Select(l => (l.TryGetProperty("cost", out _), l.TryGetProperty("costGap", out _), l.TryGetProperty("roundedCost", out _)))
+            .Should().Equal((true, false, false), (true, false, false), (false, true, false));
+        FluentActions.Invoking(() => CostingLines.Write(Jelly(), new CostingExport("f") { Costs = whole })).Should().Throw<ArgumentException>().WithMessage("*another batch*");
     }
 
     [Fact]

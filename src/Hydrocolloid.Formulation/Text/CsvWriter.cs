@@ -1,7 +1,7 @@
 using System.Text;
-using Hydrocolloid.Formulation.Text;
+using Hydrocolloid.Formulation.Internal;
 
-namespace Hydrocolloid.Formulation.Exchange;
+namespace Hydrocolloid.Formulation.Text;
 
 /// <summary>Writes records by RFC 4180: every record ends in CRLF, a field is quoted where it must be.</summary>
 internal sealed class CsvWriter(CsvDialect dialect)
@@ -14,6 +14,9 @@ internal sealed class CsvWriter(CsvDialect dialect)
 
     /// <summary>A cell with a number in plain digits and the dialect's decimal sign; never guarded, so a minus stays a minus.</summary>
     public CsvWriter Number(double value) => Field(PlainDecimal.Of(value).Replace('.', dialect.DecimalSign));
+
+    /// <summary>A cell with an exact number, all its digits.</summary>
+    public CsvWriter Exact(decimal value) => Field(Exactly.ToText(value).Replace('.', dialect.DecimalSign));
 
     public void EndRecord()
     {

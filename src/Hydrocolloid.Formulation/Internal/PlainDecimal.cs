@@ -1,7 +1,6 @@
 using System.Text;
-using Hydrocolloid.Formulation.Internal;
 
-namespace Hydrocolloid.Formulation.Exchange;
+namespace Hydrocolloid.Formulation.Internal;
 
 /// <summary>A number as plain decimal digits, never with an exponent, that read back as the same double.</summary>
 internal static class PlainDecimal

@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace Hydrocolloid.Formulation.Exchange;
+namespace Hydrocolloid.Formulation.Text;
 
 /// <summary>
 /// Text cells that a spreadsheet would run as a formula get an apostrophe in front, and so does what already begins as a guarded cell

@@ -1,17 +1,17 @@
 using System.Text;
 
-namespace Hydrocolloid.Formulation.Exchange;
+namespace Hydrocolloid.Formulation.Text;
 
 /// <summary>
-/// Reads records by RFC 4180. Beyond it, a line may end in CRLF, LF or CR, and empty lines are passed over. A record that breaks the
-/// rules carries the reason and reading goes on at the next line.
+/// Reads records by RFC 4180. Beyond it, a line may end in CRLF, LF or CR, and empty lines and a byte order mark are passed over. A
+/// record that breaks the rules carries the reason and reading goes on at the next line.
 /// </summary>
 internal static class CsvReader
 {
     public static List<CsvRecord> Read(string text, char separator)
     {
         var records = new List<CsvRecord>();
-        int position = 0, line = 1;
+        int position = text.Length > 0 && text[0] == '\uFEFF' ? 1 : 0, line = 1;
         while (position < text.Length)
         {
             int firstLine = line;
