@@ -5,12 +5,13 @@ namespace Hydrocolloid.Formulation.Teaching;
 /// <summary>An exercise with everything that marking needs: question, answer, solution, and what known mistakes would give. Plain data; immutable, equal by content.</summary>
 public sealed record Exercise
 {
-    internal Exercise(string kind, int level, string question, ValueList<Given> givens, AnswerForm form, WorkedSolution solution, ValueList<ExpectedSlip> slips)
+    internal Exercise(string kind, int level, string question, ValueList<Given> givens, ValueList<GivenThing> things, AnswerForm form, WorkedSolution solution, ValueList<ExpectedSlip> slips)
     {
         Kind = kind;
         Level = level;
         Question = question;
         Givens = givens;
+        Things = things;
         Form = form;
         Solution = solution;
         Slips = slips;
@@ -22,11 +23,14 @@ public sealed record Exercise
     /// <summary>Its level, from 1.</summary>
     public int Level { get; }
 
-    /// <summary>The question in English. <see cref="Kind"/>, <see cref="Level"/> and <see cref="Givens"/> say the same without words.</summary>
+    /// <summary>The question in English. <see cref="Kind"/>, <see cref="Level"/>, <see cref="Givens"/> and <see cref="Things"/> say the same without words.</summary>
     public string Question { get; }
 
     /// <summary>The numbers stated.</summary>
     public ValueList<Given> Givens { get; }
+
+    /// <summary>The things named, by id.</summary>
+    public ValueList<GivenThing> Things { get; }
 
     /// <summary>What is asked for.</summary>
     public AnswerForm Form { get; }

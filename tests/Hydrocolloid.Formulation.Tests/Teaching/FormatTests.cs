@@ -17,7 +17,7 @@ public class FormatTests
         exercises.Should().HaveCount(60);
         foreach ((JsonElement written, Exercise exercise) in exercises.Zip(s_set.Exercises))
         {
-            written.EnumerateObject().Select(p => p.Name).Should().Equal("kind", "level", "question", "givens", "asked");
+            written.EnumerateObject().Select(p => p.Name).Should().Equal("kind", "level", "question", "givens", "things", "asked");
             written.GetProperty("asked").EnumerateObject().Select(p => p.Name).Should().BeSubsetOf(["shape", "quantity", "unit", "digits", "decimals", "options"]);
             if (exercise.Form.Shape == AnswerShape.Number)
             {

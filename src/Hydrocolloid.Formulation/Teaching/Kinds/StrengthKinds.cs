@@ -33,6 +33,11 @@ internal static class StrengthKinds
         from = draw.State("bloom-from", from, "g");
         to = draw.State("bloom-to", inSheets ? sheet.Grade.Value : to, "g");
         double grams = draw.Number("mass", 4, 40, draw.Settings.WithCalculator ? 0.5 : 2, "g");
+        if (inSheets)
+        {
+            draw.Name("sheet", sheet.Name.Replace(' ', '-'));
+        }
+
         double each = inSheets ? draw.State("sheet-mass", sheet.MassGrams, "g") : 1;
         if (Math.Abs(from / to - 1) < 0.08)
         {
