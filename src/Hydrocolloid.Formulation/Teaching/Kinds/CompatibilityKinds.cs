@@ -25,21 +25,25 @@ internal static class CompatibilityKinds
     private static readonly (string Key, string Text, string[] Rules, Func<Ingredient, bool> IsArguable)[] s_troubles =
     [
         ("enzyme", "An enzyme of the raw fruit cuts it", ["protease-with-protein-gel"], _ => false),
-        ("tannin", "Tannin binds it", ["tannin-weakens-gel"], l => l.Tannin is not null),
+        ("tannin", "Tannin binds it", ["tannin-weakens-gel"], l => l.Tannin?.Value > TanninLevel.Low),
         ("ions-missing", "The ions that it sets with are missing", ["gelling-ions-missing", "potassium-missing", "calcium-missing", "salts-missing"], l => l.Category == "water" || l.Composition?.Value.EthanolPercent > 0),
-        ("calcium", "Calcium keeps it from dissolving", ["calcium-while-hydrating"], l => l.MilkProtein is not null || l.Id == Pantry.WaterHard.Id || l.Composition?.Value.CalciumMg > 10),
+        ("calcium", "Calcium keeps it from dissolving", ["calcium-while-hydrating"], l => l.MilkProtein?.Value.Casein == true || l.Id == Pantry.WaterHard.Id || l.Composition?.Value.CalciumMg > 10),
         ("acid", "The acid keeps it from dissolving, weakens it or cuts it in the heat", ["ph-while-hydrating", "ph-while-heated", "ph-of-the-gel"], l => l.Ph?.Value < 5),
         ("alcohol", "The alcohol keeps it from dissolving or from setting", ["alcohol-while-hydrating", "alcohol-in-the-gel", "alcohol-boils-too-low", "ethanol-in-the-gel"], l => l.Composition?.Value.EthanolPercent > 0),
-        ("casein", "Milk protein curdles with it", ["casein-curdles-with-gum"], l => l.MilkProtein is not null),
+        ("casein", "Milk protein curdles with it", ["casein-curdles-with-gum"], l => l.MilkProtein?.Value.Casein == true),
     ];
 
     private static readonly RuleSet s_rules = RuleSet.Standard.Only([.. s_troubles.SelectMany(t => t.Rules)]);
 
     private static readonly RuleSet s_enzyme = RuleSet.Standard.Only("protease-with-protein-gel");
 
-    // Reviewed once, so that a draw begins with a pair that has a trouble.
-    private static readonly Lazy<(Ingredient Agent, Ingredient Liquid, int Count)[]> s_pairs = new(() =>
-        [.. s_agents.SelectMany(a => s_liquids.Select(l => (a, l, Troubles(Gel(a, l, DoseOf(a))).Count))).Where(p => p.Count > 0)]);
+    // Reviewed once, so that a draw begins with a pair that has troubles and enough wrong answers beside them; by level.
+    private static readonly Lazy<ILookup<int, (Ingredient Agent, Ingredient Liquid)>> s_pairs = new(() => s_agents.SelectMany(a => s_liquids.Select(l => (Agent: a, Liquid: l)))
+        .Select(p => (Pair: p, Troubles(Gel(p.Agent, p.Liquid, DoseOf(p.Agent))).Keys)).Where(p => p.Keys.Count > 0)
+        .Select(p => (p.Pair, p.Keys, Level: p.Keys.Count == 1 ? 1 : 2))
+        .Where(p => p.Keys.Count + s_troubles.Count(t => !p.Keys.Contains(t.Key) && !t.IsArguable(p.Pair.Liquid)) >= OptionsAt(p.Level)).ToLookup(p => p.Level, p => p.Pair));
+
+    private static int OptionsAt(int level) => level == 1 ? 4 : 5;
 
     private static double DoseOf(Ingredient agent) => (agent.Profile!.WindowFor(Texture.Firm) ?? agent.Profile.WindowFor(Texture.Soft))?.Percent.Value is { } window ? window.Min ?? window.Max!.Value : 1;
 
@@ -66,13 +70,13 @@ internal static class CompatibilityKinds
     private static ExerciseDraft? Incompatibility(ExerciseDraw draw)
     {
         Ingredient[] allowed = draw.Allowed(s_agents);
-        var pairs = s_pairs.Value.Where(p => allowed.Contains(p.Agent) && (draw.Level == 1 ? p.Count == 1 : p.Count > 1)).ToArray();
+        var pairs = s_pairs.Value[draw.Level].Where(p => allowed.Contains(p.Agent)).ToArray();
         if (pairs.Length == 0)
         {
             return null;
         }
 
-        (Ingredient agent, Ingredient liquid, _) = draw.Pick(pairs);
+        (Ingredient agent, Ingredient liquid) = draw.Pick(pairs);
         draw.Name("agent", agent.Id);
         draw.Name("liquid", liquid.Id);
         double percent = draw.Dose("dose", agent);
@@ -85,7 +89,7 @@ internal static class CompatibilityKinds
         string[] likeGelatin = found.ContainsKey("enzyme") || Gel(Hydrocolloids.GelatinTypeA, liquid, DoseOf(Hydrocolloids.GelatinTypeA)).Review(s_enzyme).Count == 0 ? [] : ["enzyme"];
         AnswerOption[] Options(Func<(string Key, string Text, string[] Rules, Func<Ingredient, bool> IsArguable), bool> which) => [.. s_troubles.Where(which).Select(t => new AnswerOption(t.Key, t.Text))];
         AnswerOption[] wrong = draw.Shuffled(Options(t => !found.ContainsKey(t.Key) && !t.IsArguable(liquid)));
-        int count = draw.Level == 1 ? 4 : 5;
+        int count = OptionsAt(draw.Level);
         AnswerOption[] options = draw.Shuffled([.. Options(t => found.ContainsKey(t.Key)), .. wrong.OrderBy(o => likeGelatin.Contains(o.Key) ? 0 : 1).Take(count - found.Count)]);
         if (options.Length < count)
         {

@@ -21,7 +21,7 @@ internal static class StockKinds
     {
         Ingredient small = draw.Pick([.. s_salts, .. draw.Allowed(Hydrocolloids.XanthanGum)]);
         draw.Name("substance", small.Id);
-        double waterPercent = draw.Number("water", 40, 80, 10, "%"), dose = draw.Number("dose", 0.03, 0.12, 0.01, "%"), division = draw.Pick<double>(0.1, 0.5, 1);
+        double waterPercent = draw.Number("water", 40, 80, 10, "%"), dose = draw.Number("dose", 0.03, 0.12, 0.01, "%"), division = draw.Pick(0.1, 0.2, 0.5);
         draw.State("division", division, "g");
         double baseGrams = draw.Number("base-mass", 600, 3000, 100, "g"), batches = draw.Number("batches", 3, 10, 1, "");
         Formula formula = Formula.Named("Exercise").Base(b => b.Share(Pantry.Water, waterPercent).Share(Pantry.PearJuice, 100 - waterPercent)).Then("season", p => p.Add(small, Dose.Percent(dose).OfBase)).Build();
@@ -35,9 +35,14 @@ internal static class StockKinds
 
         double substance = draw.State("stock-substance", stock.Substance.Shown.Grams, "g"), water = draw.State("stock-water", stock.Carrier.Shown.Grams, "g"), total = substance + water;
         double wanted = batch.MassOf(small.Id).Grams, aliquot = stock.Aliquot.Shown.Grams, waterGrams = batch.MassOf(Pantry.Water.Id).Grams;
+        if (Math.Abs(aliquot - substance) < 2 * division || Math.Abs(aliquot - water) < 2 * division)
+        {
+            return null; // the answer must not stand in the question
+        }
+
         double Shown(double grams) => balance.Round(UnitsNet.Mass.FromGrams(grams)).Grams;
         string start = $"The {KitchenMix.InText(small)} is {Numbers.Exact(dose)} % of a base of {G(baseGrams)}, too little for a balance with a division of {G(division)}. A stock was made of {G(substance)} of it and {G(water)} of water.";
-        AnswerForm form = AnswerForm.Reading(QuantityKind.Mass, "g", division < 1 ? 1 : 0);
+        AnswerForm form = AnswerForm.Reading(QuantityKind.Mass, "g", 1);
         if (draw.Level == 1)
         {
             return new ExerciseDraft(
