@@ -92,7 +92,7 @@ internal static class ChoiceKinds
         return new ExerciseDraft(
             $"A gel made with milk has 57 °C at the start, 21 °C after {N(start)} min and 5 °C after {N(start + more)} min. The rule is {rule.Name}: {string.Join("; ", rule.Limits)}. What now?",
             AnswerForm.Of(AnswerShape.Choice, new("safe", "The rule is met"), new("discard", "The rule is not met: discard it")),
-            made => WorkedSolution.Of([.. verdict.Checks.Select(c => new SolutionStep("Each limit has its own clock.", c.Limit.ToString(), c.ToString(), c.Taken!.Value.Hours, "h"))])
+            made => WorkedSolution.Of([.. verdict.Checks.Select(c => new SolutionStep("Each limit has its own clock.", c.Limit.ToString(), $"took {N(Numbers.RoundHalfAway(c.Taken!.Value.Minutes, 1))} min, {(c.Outcome == CoolingRuleOutcome.Met ? "met" : "not met")}", null, ""))])
                 .Choosing(made(OneLimitOnly) ? Key(verdict.Checks[0].Outcome) : Key(verdict.Outcome)), OneLimitOnly);
     }
 

@@ -12,6 +12,8 @@ internal static class StockKinds
         new("stock", "A stock of what is too little to weigh", 2, OfStock, needsCalculator: true),
     ];
 
+    private const double MostStockGrams = 1500;
+
     private static readonly Ingredient[] s_salts = [Pantry.CitricAcid, Pantry.SodiumCitrate, Pantry.CalciumLactate];
 
     private static string G(double grams) => Numbers.Significant(grams, 6) + " g";
@@ -35,9 +37,10 @@ internal static class StockKinds
 
         double substance = draw.State("stock-substance", stock.Substance.Shown.Grams, "g"), water = draw.State("stock-water", stock.Carrier.Shown.Grams, "g"), total = substance + water;
         double wanted = batch.MassOf(small.Id).Grams, aliquot = stock.Aliquot.Shown.Grams, waterGrams = batch.MassOf(Pantry.Water.Id).Grams;
-        if (Math.Abs(aliquot - substance) < 2 * division || Math.Abs(aliquot - water) < 2 * division)
+        // The answer must not stand in the question, and a stock fits a jug.
+        if (Math.Abs(aliquot - substance) < 2 * division || Math.Abs(aliquot - water) < 2 * division || total > MostStockGrams)
         {
-            return null; // the answer must not stand in the question
+            return null;
         }
 
         double Shown(double grams) => balance.Round(UnitsNet.Mass.FromGrams(grams)).Grams;
