@@ -48,8 +48,9 @@ public sealed record Exercise
     public string AnswerText => Form.Shape == AnswerShape.Number ? Form.TextOf(Solution.Value)
         : string.Join(", ", Solution.Keys.Select(k => AnswerForm.Letter(Form.IndexOf(k))));
 
-    /// <summary>Hints, one step at a time: first the law, then the expression. The last result is not given away.</summary>
-    public ValueList<string> Hints => ValueList<string>.From(Solution.Steps.Where(s => !s.IsGiven).SelectMany(s => new[] { s.Law, $"{s.Quantity} = {s.Expression}" }).Where(h => h.Length > 0));
+    /// <summary>Hints, one step at a time: first the law, then the expression. The last result is not given away, nor is a verdict on an option.</summary>
+    public ValueList<string> Hints => ValueList<string>.From(Solution.Steps.Where(s => !s.IsGiven)
+        .SelectMany(s => s.Value is null ? new[] { s.Law } : new[] { s.Law, $"{s.Quantity} = {s.Expression}" }).Where(h => h.Length > 0).Distinct());
 
     /// <summary>The solution as it is written on the board: the steps, a word on rounding, and the answer.</summary>
     /// <returns>The text; lines end with a line feed.</returns>

@@ -40,8 +40,8 @@ public sealed class Misconception : IEquatable<Misconception>
     /// <summary>The sugar left out of the mix.</summary>
     public static Misconception ForgotSugar { get; } = new("forgot-sugar", "the sugar left out of the mix", "The sugar is in the mix too, and its mass counts.");
 
-    /// <summary>The straight ratio of Bloom instead of its square root.</summary>
-    public static Misconception StraightRatio { get; } = new("straight-ratio", "the straight ratio instead of the square root", "Firmness goes with Bloom and with the square of the dose: the masses go with the square root of the ratio.");
+    /// <summary>The straight ratio of Bloom, or of another grade, instead of its root.</summary>
+    public static Misconception StraightRatio { get; } = new("straight-ratio", "the straight ratio instead of its root", "Firmness grows faster than the dose, of gelatin with its square: the masses go with a root of the ratio of the grades, of Bloom with the square root.");
 
     /// <summary>A ratio the wrong way up.</summary>
     public static Misconception RatioUpsideDown { get; } = new("ratio-upside-down", "the ratio upside down", "Ask which way it must go: of a stronger grade you need less.");

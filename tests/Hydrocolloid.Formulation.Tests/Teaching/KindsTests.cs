@@ -58,6 +58,17 @@ public class KindsTests
     }
 
     [Fact]
+    public void Agar_of_another_grade_goes_by_a_power()
+    {
+        // 10 g × (600/900)^(1/1.707) = 7.886 g; the straight ratio gives 6.667 g, the ratio upside down 12.68 g. The exponent is that of two measured strengths, ln(535/82)/ln 3 = 1.707.
+        Exercise exercise = Seeds("bloom", 3, 1, ("grade-from", 600), ("grade-to", 900), ("mass", 10))[0];
+
+        exercise.AnswerText.Should().Be("7.89 g");
+        Marking.Mark(exercise, "6.67 g").Misconceptions.Should().Equal(Misconception.StraightRatio);
+        Marking.Mark(exercise, "12.7 g").Misconceptions.Should().Equal(Misconception.RatioUpsideDown);
+    }
+
+    [Fact]
     public void A_tray_of_cylinders_holds_what_geometry_says()
     {
         // π · 3² · 4 cm = 113.097 mL each, 1357.17 mL for twelve; with the diameter as radius four times that.

@@ -148,7 +148,7 @@ internal static class ChoiceKinds
 
         string[] chosen = [.. draw.Shuffled([.. bad.Select(Option)]).Take(wrongCount).Select(o => o.Key)];
         AnswerOption[] options = draw.Shuffled([.. bad.Where(b => chosen.Contains(b.Id)).Select(Option), .. draw.Shuffled([.. good.Select(Option)]).Take(4 - wrongCount)]);
-        SolutionStep[] steps = [.. chosen.OrderBy(c => c, StringComparer.Ordinal).Select(c => new SolutionStep(situation.Reasons[c], c, "does not fit", null, ""))];
+        SolutionStep[] steps = [.. chosen.OrderBy(c => c, StringComparer.Ordinal).Select(c => new SolutionStep("Ask of each agent where it comes from and what its gel stands.", c, situation.Reasons[c].TrimEnd('.'), null, ""))];
         return new ExerciseDraft(
             $"A gel of pear juice is planned for {situation.Name}. Which {(wrongCount == 1 ? "agent does" : "agents do")} not fit?",
             AnswerForm.Of(wrongCount == 1 ? AnswerShape.Choice : AnswerShape.List, options),

@@ -96,7 +96,7 @@ internal static class CompatibilityKinds
             return null;
         }
 
-        SolutionStep[] steps = [.. s_troubles.Where(t => found.ContainsKey(t.Key)).Select(t => new SolutionStep(found[t.Key].Explanation, t.Key, t.Text, null, ""))];
+        SolutionStep[] steps = [.. s_troubles.Where(t => found.ContainsKey(t.Key)).Select(t => new SolutionStep("Hold what the liquid brings, acid, ions, alcohol, enzymes, tannin, against what the agent stands.", t.Key, found[t.Key].Explanation.TrimEnd('.'), null, ""))];
         return new ExerciseDraft(
             $"{agent.Name}, {Internal.Numbers.Significant(percent, 6)} %, shall set {KitchenMix.InText(liquid)}. {(draw.Level == 1 ? "What stands against it?" : "What stands against it? Name all that does.")}",
             AnswerForm.Of(draw.Level == 1 ? AnswerShape.Choice : AnswerShape.List, options),
