@@ -60,10 +60,10 @@ public class KindsTests
     [Fact]
     public void Agar_of_another_grade_goes_by_a_power()
     {
-        // 10 g × (600/900)^(1/1.707) = 7.886 g; the straight ratio gives 6.667 g, the ratio upside down 12.68 g. The exponent is that of two measured strengths, ln(535/82)/ln 3 = 1.707.
+        // 10 g × (600/900)^(1/1.7) = 7.878 g; the straight ratio gives 6.667 g, the ratio upside down 12.69 g. The exponent is the one that the question states.
         Exercise exercise = Seeds("bloom", 3, 1, ("grade-from", 600), ("grade-to", 900), ("mass", 10))[0];
 
-        exercise.AnswerText.Should().Be("7.89 g");
+        exercise.AnswerText.Should().Be("7.88 g");
         Marking.Mark(exercise, "6.67 g").Misconceptions.Should().Equal(Misconception.StraightRatio);
         Marking.Mark(exercise, "12.7 g").Misconceptions.Should().Equal(Misconception.RatioUpsideDown);
     }

@@ -51,20 +51,8 @@ internal static class CompatibilityKinds
         => Formula.Named("Exercise").Base(b => b.Share(liquid, 100)).Then("gel", p => p.Add(agent, Dose.Percent(percent).OfPreceding)).Build();
 
     /// <summary>The troubles found, each with its first finding.</summary>
-    private static Dictionary<string, Finding> Troubles(Formula formula)
-    {
-        var found = new Dictionary<string, Finding>(StringComparer.Ordinal);
-        foreach (Finding finding in formula.Review(s_rules).Where(f => f.Severity != Severity.Information))
-        {
-            string key = s_troubles.First(t => t.Rules.Contains(finding.Id)).Key;
-            if (!found.ContainsKey(key))
-            {
-                found.Add(key, finding);
-            }
-        }
-
-        return found;
-    }
+    private static Dictionary<string, Finding> Troubles(Formula formula) => formula.Review(s_rules).Where(f => f.Severity != Severity.Information)
+        .GroupBy(f => s_troubles.First(t => t.Rules.Contains(f.Id)).Key, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.First(), StringComparer.Ordinal);
 
     // 1: one trouble; 2: all of several.
     private static ExerciseDraft? Incompatibility(ExerciseDraw draw)
