@@ -6,6 +6,9 @@ namespace Hydrocolloid.Formulation;
 /// <summary>Finds out why a batch failed.</summary>
 public static class FormulaDiagnosis
 {
+    // Of all rules only those that can say something of the symptom: those that explain it, and those that see one of its known failures coming.
+    private static readonly Lazy<RuleSet>[] s_rules = [.. Enumerable.Range(0, (int)Symptom.SpheresBurst + 1).Select(s => new Lazy<RuleSet>(() => RulesFor((Symptom)s)))];
+
     /// <summary>
     /// Ranks the causes of a symptom. The formula as it was made goes through the rules; what they find and what explains the symptom is
     /// shown, what a failure known of a hydrocolloid would take and nobody knows is open, what was looked at and is in order is unlikely.
@@ -22,7 +25,7 @@ public static class FormulaDiagnosis
         Guard.Defined((int)symptom, (int)Symptom.SpheresBurst, nameof(symptom));
         record ??= ProcessRecord.Nothing;
         Formula made = record.AsMade(formula);
-        ValueList<Finding> findings = made.Review(RuleSet.Standard.ReportingUnchecked());
+        ValueList<Finding> findings = made.Review(s_rules[(int)symptom].Value);
         FormulaLine[] agents = [.. made.Lines.Where(l => l.IsContinuous && l.Ingredient.Profile is not null)];
 
         var causes = new List<LikelyCause>();
@@ -33,6 +36,12 @@ public static class FormulaDiagnosis
         return new Diagnosis(
             symptom, ValueList<LikelyCause>.Own(ranked), ValueList<Cited<string>>.From(agents.SelectMany(a => Rescue(a, symptom))),
             ValueList<string>.From(ranked.Where(c => c.Standing == CauseStanding.Open && c.ToBeSure is not null).Select(c => c.ToBeSure!).Distinct()));
+    }
+
+    private static RuleSet RulesFor(Symptom symptom)
+    {
+        IEnumerable<string> foreseen = KnownFailure.All.Where(f => f.Symptoms.Contains(symptom)).SelectMany(f => f.Rules);
+        return RuleSet.Standard.Only([.. RuleSet.Standard.Select(r => r.Id).Where(id => SymptomsOfRules.Weight(id, symptom) > 0 || foreseen.Contains(id))]).ReportingUnchecked();
     }
 
     private static IEnumerable<LikelyCause> FromFindings(ValueList<Finding> findings, Symptom symptom)

@@ -5,12 +5,13 @@ namespace Hydrocolloid.Formulation.Teaching;
 /// <summary>An exercise with everything that marking needs: question, answer, solution, and what known mistakes would give. Plain data; immutable, equal by content.</summary>
 public sealed record Exercise
 {
-    internal Exercise(string kind, int level, string question, ValueList<Given> givens, AnswerForm form, WorkedSolution solution, ValueList<ExpectedSlip> slips)
+    internal Exercise(string kind, int level, string question, ValueList<Given> givens, ValueList<GivenThing> things, AnswerForm form, WorkedSolution solution, ValueList<ExpectedSlip> slips)
     {
         Kind = kind;
         Level = level;
         Question = question;
         Givens = givens;
+        Things = things;
         Form = form;
         Solution = solution;
         Slips = slips;
@@ -22,11 +23,14 @@ public sealed record Exercise
     /// <summary>Its level, from 1.</summary>
     public int Level { get; }
 
-    /// <summary>The question in English. <see cref="Kind"/>, <see cref="Level"/> and <see cref="Givens"/> say the same without words.</summary>
+    /// <summary>The question in English. <see cref="Kind"/>, <see cref="Level"/>, <see cref="Givens"/> and <see cref="Things"/> say the same without words.</summary>
     public string Question { get; }
 
     /// <summary>The numbers stated.</summary>
     public ValueList<Given> Givens { get; }
+
+    /// <summary>The things named, by id.</summary>
+    public ValueList<GivenThing> Things { get; }
 
     /// <summary>What is asked for.</summary>
     public AnswerForm Form { get; }
@@ -44,8 +48,9 @@ public sealed record Exercise
     public string AnswerText => Form.Shape == AnswerShape.Number ? Form.TextOf(Solution.Value)
         : string.Join(", ", Solution.Keys.Select(k => AnswerForm.Letter(Form.IndexOf(k))));
 
-    /// <summary>Hints, one step at a time: first the law, then the expression. The last result is not given away.</summary>
-    public ValueList<string> Hints => ValueList<string>.From(Solution.Steps.Where(s => !s.IsGiven).SelectMany(s => new[] { s.Law, $"{s.Quantity} = {s.Expression}" }).Where(h => h.Length > 0));
+    /// <summary>Hints, one step at a time: first the law, then the expression. The last result is not given away, nor is a verdict on an option.</summary>
+    public ValueList<string> Hints => ValueList<string>.From(Solution.Steps.Where(s => !s.IsGiven)
+        .SelectMany(s => s.Value is null ? new[] { s.Law } : new[] { s.Law, $"{s.Quantity} = {s.Expression}" }).Where(h => h.Length > 0).Distinct());
 
     /// <summary>The solution as it is written on the board: the steps, a word on rounding, and the answer.</summary>
     /// <returns>The text; lines end with a line feed.</returns>

@@ -10,6 +10,7 @@ public sealed class ExerciseDraw
 
     private readonly SplitMix64 _random;
     private readonly List<Given> _givens = [];
+    private readonly List<GivenThing> _things = [];
 
     internal ExerciseDraw(SplitMix64 random, int level, ExerciseSettings settings)
     {
@@ -28,6 +29,8 @@ public sealed class ExerciseDraw
     public bool IsUs => Settings.Units == UnitSystem.UsCustomary;
 
     internal ValueList<Given> Givens => ValueList<Given>.From(_givens);
+
+    internal ValueList<GivenThing> Things => ValueList<GivenThing>.From(_things);
 
     /// <summary>A number on a grid, or the one that the settings fix; it becomes one of the numbers given.</summary>
     /// <param name="key">Its key.</param>
@@ -54,6 +57,12 @@ public sealed class ExerciseDraw
         _givens.Add(new Given(key, stated, unit));
         return stated;
     }
+
+    /// <summary>States a thing that the question names, for questions in other languages.</summary>
+    /// <param name="key">A stable word for what it is here, such as <c>agent</c>.</param>
+    /// <param name="id">Its id; of an ingredient that of the catalogue.</param>
+    /// <exception cref="ArgumentException">The key or the id is blank.</exception>
+    public void Name(string key, string id) => _things.Add(new GivenThing(Guard.NotBlank(key), Guard.NotBlank(id)));
 
     /// <summary>A mass of bulk: in g, or in whole ounces where the units are US customary.</summary>
     /// <param name="key">Its key.</param>
@@ -114,14 +123,25 @@ public sealed class ExerciseDraw
         return shuffled;
     }
 
-    /// <summary>One of the agents that the settings allow.</summary>
+    /// <summary>One of the agents that the settings allow; it becomes one of the things named.</summary>
     /// <param name="usual">Those that the exercise would take.</param>
     /// <returns>The agent; null if the settings allow none of them.</returns>
     public Ingredient? Agent(params Ingredient[] usual)
     {
-        Ingredient[] allowed = Settings.Agents.IsEmpty ? Guard.NotNull(usual) : [.. usual.Where(u => Settings.Agents.Any(a => a.Id == u.Id))];
-        return allowed.Length == 0 ? null : Pick(allowed);
+        Ingredient[] allowed = Allowed(usual);
+        if (allowed.Length == 0)
+        {
+            return null;
+        }
+
+        Ingredient agent = Pick(allowed);
+        Name("agent", agent.Id);
+        return agent;
     }
+
+    /// <summary>Those agents that the settings allow.</summary>
+    internal Ingredient[] Allowed(params Ingredient[] usual)
+        => Settings.Agents.IsEmpty ? Guard.NotNull(usual) : [.. usual.Where(u => Settings.Agents.Any(a => a.Id == u.Id))];
 
     /// <summary>A dose of an agent inside the window that the catalogue states for a firm or a soft gel, on a grid of 0.05 %, or of 0.1 % without a calculator.</summary>
     /// <param name="key">Its key.</param>

@@ -102,6 +102,13 @@ public static class ExerciseJson
                 json.WriteString("unit", given.Unit);
                 json.WriteEndObject();
             });
+            Array(json, "things", exercise.Things, thing =>
+            {
+                json.WriteStartObject();
+                json.WriteString("key", thing.Key);
+                json.WriteString("id", thing.Id);
+                json.WriteEndObject();
+            });
             WriteForm(json, exercise.Form, withAnswers);
             if (withAnswers)
             {
@@ -196,6 +203,7 @@ public static class ExerciseJson
         return new Exercise(
             Text(item, "kind"), item.GetProperty("level").GetInt32(), Text(item, "question"),
             List(item.GetProperty("givens"), g => new Given(Text(g, "key"), g.GetProperty("value").GetDouble(), Text(g, "unit"))),
+            item.TryGetProperty("things", out JsonElement things) ? List(things, t => new GivenThing(Text(t, "key"), Text(t, "id"))) : default,
             form, solution, List(item.GetProperty("slips"), s => ReadSlip(s, solution.Steps.Count)));
     }
 

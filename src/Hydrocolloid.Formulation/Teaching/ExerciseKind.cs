@@ -35,7 +35,7 @@ public sealed class ExerciseKind
 
     /// <summary>The kinds of the library.</summary>
     public static ValueList<ExerciseKind> Standard { get; } = ValueList<ExerciseKind>.From(
-        [.. DoseKinds.All, .. SizeKinds.All, .. StrengthKinds.All, .. SolutionKinds.All, .. HeatKinds.All, .. ChoiceKinds.All]);
+        [.. DoseKinds.All, .. SizeKinds.All, .. StockKinds.All, .. MoneyKinds.All, .. StrengthKinds.All, .. SolutionKinds.All, .. HeatKinds.All, .. ChoiceKinds.All, .. CompatibilityKinds.All, .. MethodKinds.All, .. CauseKinds.All, .. LabelKinds.All]);
 
     /// <summary>A stable kebab-case id.</summary>
     public string Id { get; }
@@ -101,7 +101,7 @@ public sealed class ExerciseKind
             return null;
         }
 
-        var exercise = new Exercise(Id, draw.Level, draft.Question, draw.Givens, draft.Form, right, default);
+        var exercise = new Exercise(Id, draw.Level, draft.Question, draw.Givens, draw.Things, draft.Form, right, default);
         return exercise with { Slips = SlipFinder.Find(exercise, draft, draw.Settings.Misconceptions) };
     }
 

@@ -5,7 +5,8 @@ namespace Hydrocolloid.Formulation.Teaching;
 
 /// <summary>
 /// Exercises as items of 1EdTech Question and Test Interoperability (QTI) 3.0, for a school's own system. Numbers become text entries (the unit stands beside them, and the number is compared
-/// with the tolerance), choices and lists choice interactions, orders order interactions. The rules are recalled, not checked against the published schema; known mistakes do not fit the item kinds and are left out.
+/// with the tolerance), choices and lists choice interactions, orders order interactions; options go by letter. docs/teaching.md names the rules that are kept and where they were read; the published
+/// schema itself was not to be had. Known mistakes do not fit the item kinds and are left out.
 /// </summary>
 public static class ExerciseQti
 {
@@ -29,7 +30,8 @@ public static class ExerciseQti
         AnswerForm form = exercise.Form;
         bool isNumber = form.Shape == AnswerShape.Number;
         string cardinality = form.Shape switch { AnswerShape.Order => "ordered", AnswerShape.List => "multiple", _ => "single" };
-        IEnumerable<string> correct = isNumber ? [Numbers.Exact(exercise.Solution.Value)] : exercise.Solution.Keys.Select(IdentifierOf);
+        // A key may say too much: like the student's document, an item has letters.
+        IEnumerable<string> correct = isNumber ? [Numbers.Exact(exercise.Solution.Value)] : exercise.Solution.Keys.Select(k => IdentifierOf(form, k));
         var xml = new StringBuilder("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n")
             .Append((string)$"<qti-assessment-item xmlns=\"{Namespace}\" xmlns:xsi=\"http://www.w3.org/2001/XMLSchema-instance\" xsi:schemaLocation=\"{SchemaLocation}\" identifier=\"{identifier}\" title=\"{ExerciseSheet.Escaped(exercise.Kind)}\" adaptive=\"false\" time-dependent=\"false\" xml:lang=\"en\">\n")
             .Append((string)$"  <qti-response-declaration identifier=\"RESPONSE\" cardinality=\"{cardinality}\" base-type=\"{(isNumber ? "float" : "identifier")}\">\n    <qti-correct-response>\n")
@@ -49,7 +51,7 @@ public static class ExerciseQti
     }
 
     private static string Options(string question, AnswerForm form) => $"      <qti-prompt>{question}</qti-prompt>\n"
-        + string.Concat(form.Options.Select(o => $"      <qti-simple-choice identifier=\"{IdentifierOf(o.Key)}\">{ExerciseSheet.Escaped(o.Text)}</qti-simple-choice>\n"));
+        + string.Concat(form.Options.Select(o => $"      <qti-simple-choice identifier=\"{IdentifierOf(form, o.Key)}\">{ExerciseSheet.Escaped(o.Text)}</qti-simple-choice>\n"));
 
     private static string Tolerant(double tolerance) =>
         "  <qti-response-processing>\n    <qti-response-condition>\n      <qti-response-if>\n"
@@ -58,7 +60,7 @@ public static class ExerciseQti
         + "        <qti-set-outcome-value identifier=\"SCORE\">\n          <qti-base-value base-type=\"float\">1</qti-base-value>\n        </qti-set-outcome-value>\n"
         + "      </qti-response-if>\n    </qti-response-condition>\n  </qti-response-processing>\n";
 
-    private static string IdentifierOf(string key) => IsIdentifier(key) ? key : "option-" + string.Concat(key.Select(c => c < 128 && (char.IsLetterOrDigit(c) || c is '_' or '-' or '.') ? c.ToString() : ((int)c).ToString("x4", System.Globalization.CultureInfo.InvariantCulture)));
+    private static string IdentifierOf(AnswerForm form, string key) => "choice-" + AnswerForm.Letter(form.IndexOf(key));
 
     private static bool IsIdentifier(string text) => text.Length > 0 && (text[0] == '_' || IsAsciiLetter(text[0]))
         && text.All(c => IsAsciiLetter(c) || c is (>= '0' and <= '9') or '_' or '-' or '.');

@@ -40,8 +40,8 @@ public sealed class Misconception : IEquatable<Misconception>
     /// <summary>The sugar left out of the mix.</summary>
     public static Misconception ForgotSugar { get; } = new("forgot-sugar", "the sugar left out of the mix", "The sugar is in the mix too, and its mass counts.");
 
-    /// <summary>The straight ratio of Bloom instead of its square root.</summary>
-    public static Misconception StraightRatio { get; } = new("straight-ratio", "the straight ratio instead of the square root", "Firmness goes with Bloom and with the square of the dose: the masses go with the square root of the ratio.");
+    /// <summary>The straight ratio of Bloom, or of another grade, instead of its root.</summary>
+    public static Misconception StraightRatio { get; } = new("straight-ratio", "the straight ratio instead of its root", "Firmness grows faster than the dose, of gelatin with its square: the masses go with a root of the ratio of the grades, of Bloom with the square root.");
 
     /// <summary>A ratio the wrong way up.</summary>
     public static Misconception RatioUpsideDown { get; } = new("ratio-upside-down", "the ratio upside down", "Ask which way it must go: of a stronger grade you need less.");
@@ -96,6 +96,69 @@ public sealed class Misconception : IEquatable<Misconception>
 
     /// <summary>Only one of several limits looked at.</summary>
     public static Misconception OneLimitOnly { get; } = new("one-limit-only", "not every limit looked at", "Each limit must be met: check both stages with the clock of each.");
+
+    /// <summary>A percentage of the water where another reference is stated.</summary>
+    public static Misconception PercentOfWater { get; } = new("percent-of-water", "the percentage taken of the water", "Look again at what the percentage is taken of: not of the water alone.");
+
+    /// <summary>A diameter taken as a radius.</summary>
+    public static Misconception DiameterForRadius { get; } = new("diameter-for-radius", "the diameter taken as the radius", "The radius is half the diameter, and it counts squared, or cubed in a ball.");
+
+    /// <summary>The pure amount taken of a stock.</summary>
+    public static Misconception StockAsPure { get; } = new("stock-as-pure", "the stock taken for the pure substance", "Only a part of the stock is the substance: divide by that part.");
+
+    /// <summary>The strength of a stock reckoned on its water instead of on the whole stock.</summary>
+    public static Misconception PartsOfWater { get; } = new("parts-of-water", "the strength reckoned on the water of the stock", "The substance is a part of the whole stock, itself and the water together.");
+
+    /// <summary>The water of a stock not taken off the water of the formula.</summary>
+    public static Misconception CarrierCountedTwice { get; } = new("carrier-counted-twice", "the water of the stock counted twice", "The stock brings water with it: that much less is weighed.");
+
+    /// <summary>The whole stock taken off the water of the formula.</summary>
+    public static Misconception WholeStockTakenOff { get; } = new("whole-stock-taken-off", "the whole stock taken off the water", "Only the water in the stock replaces water; the substance in it does not.");
+
+    /// <summary>The cost of the batch where that of a portion is asked for.</summary>
+    public static Misconception WholeBatch { get; } = new("whole-batch", "the batch taken for a portion", "Divide by the number of portions.");
+
+    /// <summary>The target percentage multiplied instead of divided by.</summary>
+    public static Misconception TargetMultiplied { get; } = new("target-multiplied", "multiplied by the target instead of divided by it", "The cost is that share of the price: divide the cost by the share, and the price comes out larger than the cost.");
+
+    /// <summary>What is to be a share of the price put on the cost.</summary>
+    public static Misconception MarkUpForMargin { get; } = new("mark-up-for-margin", "a share of the price put on the cost", "The percentage is of the price, not of the cost: divide by it.");
+
+    /// <summary>What is lost in peeling left out of the cost.</summary>
+    public static Misconception YieldForgotten { get; } = new("yield-forgotten", "what is lost in preparing forgotten", "What is thrown away is paid for too: divide the price by the share that is left.");
+
+    /// <summary>The price multiplied by the yield instead of divided by it.</summary>
+    public static Misconception YieldMultiplied { get; } = new("yield-multiplied", "multiplied by the yield instead of divided by it", "What goes into the pot costs more than what was bought, not less: divide by the share that is left.");
+
+    /// <summary>Ingredients listed in the order in which they go in.</summary>
+    public static Misconception OrderOfAdding { get; } = new("order-of-adding", "the order of the work instead of the order of weight", "A list of ingredients goes by weight, the heaviest first, whatever goes in first.");
+
+    /// <summary>Added water counted as it was put in.</summary>
+    public static Misconception WaterAsPutIn { get; } = new("water-as-put-in", "the water counted as it was put in", "Added water counts by what is left of it in the finished food: take off what boiled away.");
+
+    /// <summary>Only the allergens found that the names of the ingredients say.</summary>
+    public static Misconception ObviousAllergens { get; } = new("obvious-allergens", "only what the names say", "Read on into what each ingredient is made of: many do not carry the allergen in their names.");
+
+    /// <summary>The list of allergens of another market.</summary>
+    public static Misconception OtherMarket { get; } = new("other-market", "the list of another market", "Each market has its own list of allergens: take that of the place where it is sold.");
+
+    /// <summary>The sulphur dioxide of an ingredient held against the limit for the food.</summary>
+    public static Misconception LimitOfIngredient { get; } = new("limit-of-ingredient", "the limit held against the ingredient", "The limit is for the finished food: work out what the ingredient brings into it.");
+
+    /// <summary>A hydrocolloid stirred into hot liquid.</summary>
+    public static Misconception IntoHotLiquid { get; } = new("into-hot-liquid", "the powder put into hot liquid", "In hot liquid the grains swell at their surface and lump: first wet them, then heat.");
+
+    /// <summary>What has to wait put in before the heat.</summary>
+    public static Misconception AddedTooSoon { get; } = new("added-too-soon", "put in before the heat what has to wait", "What harms the gelling agent in the heat, or boils off, goes in afterwards.");
+
+    /// <summary>Cast after the gel has set.</summary>
+    public static Misconception CastAfterSetting { get; } = new("cast-after-setting", "cast after setting", "A gel that has set cannot be poured whole: cast it while it is above its setting temperature.");
+
+    /// <summary>A usual cause named without reading the record.</summary>
+    public static Misconception RecordNotRead { get; } = new("record-not-read", "a usual cause named, the record not read", "Hold each value of the record against its limit: the cause is the value that lies outside.");
+
+    /// <summary>What troubles gelatin taken for a trouble of another gel.</summary>
+    public static Misconception LikeGelatin { get; } = new("like-gelatin", "taken as though it were gelatin", "Each gelling agent has its own enemies: what harms gelatin may leave this one alone.");
 
     /// <summary>A stable kebab-case id.</summary>
     public string Id { get; }

@@ -79,10 +79,14 @@ internal static class SlipFinder
     // One answer cannot be within the tolerance of both.
     private static bool IsNear(AnswerForm form, double a, double b) => Math.Abs(a - b) <= (form.ToleranceOf(a) + form.ToleranceOf(b)) * (1 + 1e-9);
 
-    /// <summary>Where the wrong way parts from the right one, and how many worked steps both have.</summary>
+    /// <summary>
+    /// Where the wrong way parts from the right one, and how many worked steps both have. Where it leaves out steps, the last of these is where it shows: not the sugar itself,
+    /// but the sum that the sugar belongs to.
+    /// </summary>
     private static (int PartsAt, int Kept) Compare(WorkedSolution right, WorkedSolution wrong)
     {
         int partsAt = 0, kept = 0;
+        bool isLeavingOut = false;
         for (int i = 0; i < right.Steps.Count; i++)
         {
             SolutionStep step = right.Steps[i];
@@ -92,14 +96,16 @@ internal static class SlipFinder
             }
 
             // A mistake at the end works the same quantity out once more: the last time counts.
-            if (wrong.Steps.LastOrDefault(s => s.Quantity == step.Quantity) is { } same
-                && (step.Value is { } value ? same.Value is { } other && Math.Abs(other - value) <= 1e-9 * Math.Abs(value) : same.Expression == step.Expression))
+            SolutionStep? same = wrong.Steps.LastOrDefault(s => s.Quantity == step.Quantity);
+            if (same is not null && (step.Value is { } value ? same.Value is { } other && Math.Abs(other - value) <= 1e-9 * Math.Abs(value) : same.Expression == step.Expression))
             {
                 kept++;
+                isLeavingOut = false;
             }
-            else if (partsAt == 0)
+            else if (partsAt == 0 || (isLeavingOut && same is null))
             {
                 partsAt = i + 1;
+                isLeavingOut = same is null;
             }
         }
 

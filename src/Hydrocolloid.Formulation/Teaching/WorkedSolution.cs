@@ -65,6 +65,13 @@ public sealed record WorkedSolution
             return;
         }
 
+        // "100 % of the base" of a base of one part says nothing new on a board.
+        if (derivation.Inputs.Count == 1 && derivation.Inputs[0].Value == derivation.Value && derivation.Inputs[0].Unit == derivation.Unit)
+        {
+            Collect(derivation.Inputs[0], steps);
+            return;
+        }
+
         foreach (Derivation input in derivation.Inputs)
         {
             Collect(input, steps);
@@ -80,6 +87,7 @@ public sealed record WorkedSolution
         _ when step.Expression.Contains(" % of ") => "The mass of a dose is its percentage over 100, times what it is a percentage of.",
         _ when step.Expression.Contains("/ (1 - ") => "What is left is 1 less the shares taken: divide by it.",
         _ when step.Expression.Contains("per unit of base") => "Divide what is to be made by what one part of base makes.",
+        { Quantity: "the water so far" } => "Of each ingredient only its water counts.",
         _ when step.Expression.Contains(" + ") => "Add up everything that counts.",
         _ when step.Expression.Contains(" - ") => "Take off what is lost.",
         _ => "Work it out from the numbers before.",

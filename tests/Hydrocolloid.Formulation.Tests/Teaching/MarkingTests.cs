@@ -12,6 +12,8 @@ public class MarkingTests
     /// <summary>1000 g of water, 10 % sugar, 1 % salt, 0.3 % agar of everything so far: 1110 g and 3.33 g, as in docs/concepts.md.</summary>
     private static readonly Exercise s_board = Make("two-stage", 2, ("base-mass", 1000), ("sugar", 10), ("salt", 1), ("dose", 0.3));
 
+    private static readonly Dictionary<string, Exercise> s_ofEachKind = ExerciseKind.Standard.ToDictionary(k => k.Id, k => k.Generate(1, 1));
+
     [Theory]
     [InlineData("3.33 g")]
     [InlineData("3330 mg")]
@@ -115,13 +117,34 @@ public class MarkingTests
         marked.ToString().Should().StartWith("Please");
     }
 
+    [Theory]
+    [InlineData(null)]
+    [InlineData("")]
+    [InlineData("the first")]
+    [InlineData("about b")]
+    [InlineData("a z")]
+    [InlineData("а, б")] // Cyrillic
+    [InlineData("10^400")]
+    [InlineData("٣")]
+    [InlineData("\0\uD800")]
+    public void Options_that_cannot_be_read_are_asked_for_politely(string? answer)
+    {
+        foreach (ExerciseKind kind in ExerciseKind.Standard.Where(k => k.Generate(1, 1).Form.Shape != AnswerShape.Number))
+        {
+            MarkedAnswer marked = Marking.Mark(kind.Generate(1, 1), answer, working: [answer ?? "", "about 3", "10^400 g"]);
+
+            marked.Outcome.Should().Be(MarkOutcome.AskedAgain, kind.Id);
+            marked.ToString().Should().StartWith("Please");
+        }
+    }
+
     [Fact]
     public void Nothing_a_student_writes_throws()
         => Gen.String.Sample(text =>
         {
             foreach (ExerciseKind kind in ExerciseKind.Standard)
             {
-                Marking.Mark(kind.Generate(1, 1), text, working: [text]).Feedback.Should().NotBeEmpty();
+                Marking.Mark(s_ofEachKind[kind.Id], text, working: [text]).Feedback.Should().NotBeEmpty();
             }
         }, iter: 300);
 

@@ -20,10 +20,23 @@ public class PublishedExerciseTests
         // boil-5000ft, boil-10000ft: Wikipedia, High-altitude cooking (2023), table by courtesy of NOAA; the table rounds feet and degrees, hence 0.25 K.
         { "boil-5000ft", "boiling", 1, "altitude 1524", 95, 0.25 },
         { "boil-10000ft", "boiling", 1, "altitude 3048", 89.8, 0.25 },
+        // boil-2000ft to boil-15000ft: the same table.
+        { "boil-2000ft", "boiling", 1, "altitude 610", 98, 0.25 },
+        { "boil-6000ft", "boiling", 1, "altitude 1829", 94, 0.25 },
+        { "boil-8000ft", "boiling", 1, "altitude 2438", 91.9, 0.25 },
+        { "boil-12000ft", "boiling", 1, "altitude 3658", 87.6, 0.25 },
+        { "boil-15000ft", "boiling", 1, "altitude 4572", 84.5, 0.25 },
         // PC-029: a cosmetics maker's blog (2013): 0.5 % on a balance of 0.1 g, within 5 %, needs a batch of 200 g.
         { "PC-029", "balance", 2, "division 0.1; dose 0.5; tolerance 5", 200, 1 },
         // PC-017: ourfood.nl, agar process page (in Dutch): it sets 500 g of liquid with 4.5 g of agar and calls it 0.9 %.
         { "PC-017", "dose", 1, "base-mass 500; dose 0.9", 4.5, 0.05 },
+        // PC-017 the other way: 4.5 g of agar in 500 g of liquid is printed as 0.9 %.
+        { "PC-017-percentage", "percentage", 1, "base-mass 500; agar-mass 4.5; gelatin-type-a-mass 4.5", 0.9, 0.001 },
+        // PC-017: the 0.5 g of locust bean gum in the same 500 g is printed as 0.1 %.
+        { "PC-017-gum", "percentage", 1, "base-mass 500; agar-mass 0.5; gelatin-type-a-mass 0.5", 0.1, 0.0001 },
+        // PC-024: a teaching page on plates of agar: 26 plates of 20 mL take 520 mL (here as grams, nothing left behind), and 28 g of powder to the litre (14.56 g by the same proportion).
+        { "PC-024", "portions", 2, "portions 26; portion-mass 20; left-each 0", 520, 0.5 },
+        { "PC-024-powder", "dose", 1, "base-mass 520; dose 2.8", 14.56, 0.005 },
     };
 
     [Theory, MemberData(nameof(Printed))]

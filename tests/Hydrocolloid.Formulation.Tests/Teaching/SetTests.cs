@@ -84,6 +84,19 @@ public class SetTests
         => ExerciseKind.Standard.Select(k => k.Id).Should().OnlyHaveUniqueItems();
 
     [Fact]
+    public void Hints_on_options_do_not_name_the_right_one()
+    {
+        foreach (Exercise exercise in ExerciseSet.Generate(8, 200).Exercises.Where(e => e.Form.Shape is AnswerShape.Choice or AnswerShape.List))
+        {
+            exercise.Hints.Should().NotBeEmpty(exercise.Question);
+            foreach (AnswerOption right in exercise.Form.Options.Where(o => exercise.Solution.Keys.Contains(o.Key) && !exercise.Hints.Any(h => exercise.Form.Options.Any(other => other.Key != o.Key && h.Contains(other.Text, StringComparison.Ordinal)))))
+            {
+                exercise.Hints.Should().NotContain(h => h.Contains(right.Text, StringComparison.Ordinal), exercise.Question);
+            }
+        }
+    }
+
+    [Fact]
     public void Hints_go_step_by_step_and_keep_the_answer_back()
     {
         foreach (Exercise exercise in ExerciseSet.Generate(8, 60).Exercises.Where(e => e.Form.Shape == AnswerShape.Number))

@@ -92,7 +92,7 @@ internal static class ChoiceKinds
         return new ExerciseDraft(
             $"A gel made with milk has 57 °C at the start, 21 °C after {N(start)} min and 5 °C after {N(start + more)} min. The rule is {rule.Name}: {string.Join("; ", rule.Limits)}. What now?",
             AnswerForm.Of(AnswerShape.Choice, new("safe", "The rule is met"), new("discard", "The rule is not met: discard it")),
-            made => WorkedSolution.Of([.. verdict.Checks.Select(c => new SolutionStep("Each limit has its own clock.", c.Limit.ToString(), c.ToString(), c.Taken!.Value.Hours, "h"))])
+            made => WorkedSolution.Of([.. verdict.Checks.Select(c => new SolutionStep("Each limit has its own clock.", c.Limit.ToString(), $"took {N(Numbers.RoundHalfAway(c.Taken!.Value.Minutes, 1))} min, {(c.Outcome == CoolingRuleOutcome.Met ? "met" : "not met")}", null, ""))])
                 .Choosing(made(OneLimitOnly) ? Key(verdict.Checks[0].Outcome) : Key(verdict.Outcome)), OneLimitOnly);
     }
 
@@ -137,6 +137,7 @@ internal static class ChoiceKinds
     private static ExerciseDraft? WhichAgent(ExerciseDraw draw)
     {
         Situation situation = draw.Pick(s_situations.Value);
+        draw.Name("situation", situation.Rule);
         Ingredient[] allowed = draw.Settings.Agents.IsEmpty ? Situation.Agents : [.. Situation.Agents.Where(i => draw.Settings.Agents.Any(a => a.Id == i.Id))];
         Ingredient[] bad = [.. allowed.Where(a => situation.Reasons.ContainsKey(a.Id))], good = [.. allowed.Where(a => !situation.Reasons.ContainsKey(a.Id))];
         int wrongCount = draw.Level == 1 ? 1 : 2;
@@ -147,7 +148,7 @@ internal static class ChoiceKinds
 
         string[] chosen = [.. draw.Shuffled([.. bad.Select(Option)]).Take(wrongCount).Select(o => o.Key)];
         AnswerOption[] options = draw.Shuffled([.. bad.Where(b => chosen.Contains(b.Id)).Select(Option), .. draw.Shuffled([.. good.Select(Option)]).Take(4 - wrongCount)]);
-        SolutionStep[] steps = [.. chosen.OrderBy(c => c, StringComparer.Ordinal).Select(c => new SolutionStep(situation.Reasons[c], c, "does not fit", null, ""))];
+        SolutionStep[] steps = [.. chosen.OrderBy(c => c, StringComparer.Ordinal).Select(c => new SolutionStep("Ask of each agent where it comes from and what its gel stands.", c, situation.Reasons[c].TrimEnd('.'), null, ""))];
         return new ExerciseDraft(
             $"A gel of pear juice is planned for {situation.Name}. Which {(wrongCount == 1 ? "agent does" : "agents do")} not fit?",
             AnswerForm.Of(wrongCount == 1 ? AnswerShape.Choice : AnswerShape.List, options),
@@ -156,11 +157,14 @@ internal static class ChoiceKinds
 
     private static AnswerOption Option(Ingredient agent) => new(agent.Id, agent.Name);
 
-    private static readonly (string Name, double Ph, double AcidPercent)[] s_sour = [("lemon juice", 2.4, 5), ("passion fruit juice", 3.0, 3), ("raspberry juice", 3.2, 1.5), ("apple juice", 3.5, 0.5)];
+    // Round figures of such juices, estimated for practice: a real one is measured.
+    private static readonly (string Id, string Name, double Ph, double AcidPercent)[] s_sour =
+        [("lemon-juice", "lemon juice", 2.4, 5), ("passion-fruit-juice", "passion fruit juice", 3.0, 3), ("raspberry-juice", "raspberry juice", 3.2, 1.5), ("apple-juice", "apple juice", 3.5, 0.5)];
 
     private static ExerciseDraft? PhOfMix(ExerciseDraw draw)
     {
-        var (name, ph, acid) = draw.Pick(s_sour);
+        var (id, name, ph, acid) = draw.Pick(s_sour);
+        draw.Name("juice", id);
         double water = draw.Number("water-parts", 1, 4, 1, "");
         draw.State("ph", ph, "");
         AcidBaseState mixed = AcidBaseSystem.Mix([new MixPart(AcidBaseSystem.FromMeasured(ph, acid, Acids.Citric, 90), 1), new MixPart(AcidBaseSystem.Water, water)]).Solve();
@@ -187,6 +191,7 @@ internal static class ChoiceKinds
         public Situation(string name, string rule, Func<Formula, Formula> serve)
         {
             Name = name;
+            Rule = rule;
             RuleSet rules = RuleSet.Standard.Only(rule);
             foreach (Ingredient agent in Agents)
             {
@@ -200,6 +205,8 @@ internal static class ChoiceKinds
         }
 
         public string Name { get; }
+
+        public string Rule { get; }
 
         public Dictionary<string, string> Reasons { get; } = new(StringComparer.Ordinal);
     }

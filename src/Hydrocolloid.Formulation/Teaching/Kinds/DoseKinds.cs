@@ -12,6 +12,7 @@ internal static class DoseKinds
         new("dose", "The mass of a dose", 2, MassOfDose, usesFormula: true),
         new("two-stage", "A dose of everything so far", 3, TwoStage, usesFormula: true),
         new("percentage", "A percentage from weights", 3, Percentage, usesFormula: true),
+        new("of-water", "A percentage of the water", 3, OfWater, needsCalculator: true, usesFormula: true),
     ];
 
     private static readonly AnswerForm s_grams = AnswerForm.Number(QuantityKind.Mass, "g");
@@ -48,68 +49,64 @@ internal static class DoseKinds
 
     // 1: of the base; 2: of everything so far; 3: of the total.
     private static ExerciseDraft? Percentage(ExerciseDraw draw)
+        => FromWeights(draw, draw.Level switch { 1 => DoseReference.Base, 2 => DoseReference.Preceding, _ => DoseReference.Total });
+
+    // 1: of the water of a juice; 2: with sugar in it, which has none; 3: a percentage from weights.
+    private static ExerciseDraft? OfWater(ExerciseDraw draw)
     {
-        DoseReference asked = draw.Level switch { 1 => DoseReference.Base, 2 => DoseReference.Preceding, _ => DoseReference.Total };
+        if (draw.Level == 3)
+        {
+            return FromWeights(draw, DoseReference.Water);
+        }
+
+        if (KitchenMix.Draw(draw, DoseReference.Water, sugar: draw.Level > 1) is not { } mix || mix.WaterText(draw) is not { Length: > 0 } water)
+        {
+            return null;
+        }
+
+        var (mass, text, conversion) = draw.BulkMass("base-mass", 500, 3000, 50);
+        // What is all water is no exercise.
+        return mix.Formula.Base.Parts.All(p => p.Ingredient.WaterPercent > 99) ? null : new ExerciseDraft(
+            $"The base is {text} of {mix.BaseName}. Added to it: {mix.Additions}. Water in each: {water}. How many grams of {mix.Name} is that?",
+            s_grams, made => mix.Mass(Yield.OfBase(mass), Losses.None, made, conversion), mix.DoseMistakes());
+    }
+
+    /// <summary>The masses are what is given, in whole tenths of a gram; the percentages follow from them.</summary>
+    private static ExerciseDraft? FromWeights(ExerciseDraw draw, DoseReference asked)
+    {
+        bool isOfWater = asked.Kind == DoseReferenceKind.Water;
         if (KitchenMix.Draw(draw, DoseReference.Base) is not { } mix)
         {
             return null;
         }
 
-        // The masses are what is given, in whole tenths of a gram; the percentages follow from them.
         double baseGrams = draw.Number("base-mass", 500, 3000, draw.Settings.WithCalculator ? 20 : 500, "g");
-        FormulaLine[] additions = [.. mix.Formula.Lines.Where(l => !l.IsBase && l.PhaseIndex <= mix.Line.PhaseIndex)];
-        var weighed = new (FormulaLine Line, double Grams)[additions.Length];
-        for (int i = 0; i < additions.Length; i++)
+        string water = isOfWater ? mix.WaterText(draw) : "";
+        if (mix.Weighed(draw, baseGrams, l => l.PhaseIndex <= mix.Line.PhaseIndex) is not { } weighed
+            || (isOfWater && (water.Length == 0 || mix.Formula.Base.Parts.All(p => p.Ingredient.WaterPercent > 99))))
         {
-            double grams = Numbers.RoundHalfAway(mix.Formula.Proportions.MassOf(additions[i]) * baseGrams, 1);
-            if (grams <= 0)
-            {
-                return null;
-            }
-
-            weighed[i] = (additions[i], draw.State(additions[i].Label + "-mass", grams, "g"));
+            return null;
         }
 
-        Formula formula = mix.Formula;
-        FormulaBuilder builder = Formula.Named("Weighed").Base(b =>
-        {
-            foreach (BasePart part in formula.Base.Parts)
-            {
-                b.Weigh(part.Ingredient, UnitsNet.Mass.FromGrams(part.PercentOfBase / 100 * baseGrams), l => l.Labelled(part.Label));
-            }
-        });
-        foreach (IGrouping<int, (FormulaLine Line, double Grams)> phase in weighed.GroupBy(w => w.Line.PhaseIndex))
-        {
-            builder = builder.Then(formula.Phases[phase.Key].Name, p =>
-            {
-                foreach ((FormulaLine line, double grams) in phase)
-                {
-                    p.Weigh(line.Ingredient, UnitsNet.Mass.FromGrams(grams), DoseReference.Base, l => l.Labelled(line.Label));
-                }
-            });
-        }
-
-        Formula weighedFormula = builder.Build();
+        Formula formula = mix.FromWeights(baseGrams, weighed);
         string label = mix.Label;
         double part = weighed.First(w => w.Line.Label == label).Grams;
         WorkedSolution? Solve(Func<Misconception, bool> made)
         {
-            DoseReference[] wrong = [.. new[] { (PercentOfBase, DoseReference.Base), (PercentOfPreceding, DoseReference.Preceding), (PercentOfTotal, DoseReference.Total) }
-                .Where(r => made(r.Item1)).Select(r => r.Item2)];
+            DoseReference[] wrong = [.. s_references.Where(r => made(r.Mistake)).Select(r => r.Reference)];
             if (wrong.Length > 1)
             {
                 return null;
             }
 
             DoseReference reference = wrong.Length > 0 ? wrong[0] : asked;
-            double percent = weighedFormula.Express(label, reference).PercentByMass;
+            double percent = formula.Express(label, reference).PercentByMass;
             double whole = part / percent * 100;
-            (double Grams, string Name)[] parts =
-                [(baseGrams, "base"), .. weighed.Where(w => reference.Kind == DoseReferenceKind.Total || (reference.Kind == DoseReferenceKind.Preceding && w.Line.PhaseIndex < mix.Line.PhaseIndex)).Select(w => (w.Grams, w.Line.Label))];
             var steps = new List<SolutionStep> { new("", label, "", part, "g") };
-            if (parts.Length > 1)
+            string[] parts = [.. Parts(formula, formula.Line(label), reference, baseGrams)];
+            if (parts.Length > 1 || reference.Kind == DoseReferenceKind.Water)
             {
-                steps.Add(new("Add up everything that counts.", reference.ToString(), string.Join(" + ", parts.Select(p => $"{Numbers.Significant(p.Grams, 6)} g ({p.Name})")), whole, "g"));
+                steps.Add(new("Add up everything that counts.", reference.ToString(), string.Join(" + ", parts), whole, "g"));
             }
 
             steps.Add(new("A percentage is the part over the whole it is taken of, times 100.", "percentage",
@@ -127,15 +124,31 @@ internal static class DoseKinds
             return WorkedSolution.Of([.. steps]);
         }
 
-        Misconception[] wrongReferences = asked.Kind switch
-        {
-            DoseReferenceKind.Base => [PercentOfPreceding, PercentOfTotal],
-            DoseReferenceKind.Preceding => [PercentOfBase, PercentOfTotal],
-            _ => [PercentOfBase, PercentOfPreceding],
-        };
         return new ExerciseDraft(
             $"The base is {Numbers.Significant(baseGrams, 6)} g of {mix.BaseName}. Added to it: {string.Join("; ", weighed.Select(w => $"{Numbers.Significant(w.Grams, 6)} g of {KitchenMix.InText(w.Line.Ingredient)}"))}."
-                + $" What percentage of {asked} is the {mix.Name}?",
-            AnswerForm.Number(QuantityKind.Percent, "%"), Solve, [DecimalPlace, NotPerHundred, .. wrongReferences]);
+                + (isOfWater ? $" Water in each: {water}." : "") + $" What percentage of {asked} is the {mix.Name}?",
+            AnswerForm.Number(QuantityKind.Percent, "%"), Solve, [DecimalPlace, NotPerHundred, .. s_references.Where(r => r.Reference != asked && (isOfWater || r.Reference.Kind != DoseReferenceKind.Water)).Select(r => r.Mistake)]);
+    }
+
+    private static readonly (DoseReference Reference, Misconception Mistake)[] s_references =
+        [(DoseReference.Base, PercentOfBase), (DoseReference.Preceding, PercentOfPreceding), (DoseReference.Total, PercentOfTotal), (DoseReference.Water, PercentOfWater)];
+
+    /// <summary>What a percentage is taken of, as the sum on the board.</summary>
+    private static IEnumerable<string> Parts(Formula formula, FormulaLine asked, DoseReference reference, double baseGrams)
+    {
+        if (reference.Kind != DoseReferenceKind.Water)
+        {
+            yield return $"{Numbers.Significant(baseGrams, 6)} g (base)";
+        }
+
+        foreach (FormulaLine line in formula.Lines)
+        {
+            double grams = formula.Proportions.MassOf(line) * baseGrams;
+            if (reference.Kind == DoseReferenceKind.Water ? line.PhaseIndex < asked.PhaseIndex && line.Ingredient.WaterPercent > 0
+                : !line.IsBase && (reference.Kind == DoseReferenceKind.Total || (reference.Kind == DoseReferenceKind.Preceding && line.PhaseIndex < asked.PhaseIndex)))
+            {
+                yield return (reference.Kind == DoseReferenceKind.Water ? Numbers.Significant(line.Ingredient.WaterPercent!.Value, 6) + "/100 × " : "") + $"{Numbers.Significant(grams, 6)} g ({line.Label})";
+            }
+        }
     }
 }

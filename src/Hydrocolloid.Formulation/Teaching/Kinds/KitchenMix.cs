@@ -28,7 +28,8 @@ internal sealed class KitchenMix(Formula formula, string label)
         if (!draw.Settings.Formulas.IsEmpty)
         {
             Formula own = draw.Pick(draw.Settings.Formulas);
-            FormulaLine[] doses = [.. own.Lines.Where(l => !l.IsBase && l.Dose.Reference.Kind is not (DoseReferenceKind.Line or DoseReferenceKind.Water)
+            FormulaLine[] doses = [.. own.Lines.Where(l => !l.IsBase && l.Dose.Reference.Kind != DoseReferenceKind.Line
+                && l.Dose.Reference.Kind == DoseReferenceKind.Water == (reference.Kind == DoseReferenceKind.Water)
                 && (draw.Settings.Agents.IsEmpty || draw.Settings.Agents.Any(a => a.Id == l.Ingredient.Id)))];
             if (doses.Length == 0)
             {
@@ -37,6 +38,7 @@ internal sealed class KitchenMix(Formula formula, string label)
 
             FormulaLine line = draw.Pick(doses);
             draw.State("dose", line.Dose.PercentByMass, "%");
+            draw.Name("line", line.Label);
             return new KitchenMix(own, line.Label);
         }
 
@@ -46,6 +48,7 @@ internal sealed class KitchenMix(Formula formula, string label)
         }
 
         Ingredient liquid = draw.Pick(s_bases);
+        draw.Name("base", liquid.Id);
         FormulaBuilder builder = Formula.Named("Exercise").Base(b => b.Share(liquid, 100));
         if (sugar)
         {
@@ -74,6 +77,57 @@ internal sealed class KitchenMix(Formula formula, string label)
     /// <summary>A name inside a sentence: "gelatin, type A".</summary>
     public static string InText(Ingredient ingredient) => char.ToLowerInvariant(ingredient.Name[0]) + ingredient.Name.Substring(1);
 
+    /// <summary>The lines after the base weighed out for a base, in whole tenths of a gram, each stated; null if one is too small for that.</summary>
+    public (FormulaLine Line, double Grams)[]? Weighed(ExerciseDraw draw, double baseGrams, Func<FormulaLine, bool> which)
+    {
+        FormulaLine[] additions = [.. Formula.Lines.Where(l => !l.IsBase && which(l))];
+        var weighed = new (FormulaLine Line, double Grams)[additions.Length];
+        for (int i = 0; i < additions.Length; i++)
+        {
+            double grams = Numbers.RoundHalfAway(Formula.Proportions.MassOf(additions[i]) * baseGrams, 1);
+            if (grams <= 0)
+            {
+                return null;
+            }
+
+            weighed[i] = (additions[i], draw.State(additions[i].Label + "-mass", grams, "g"));
+        }
+
+        return weighed;
+    }
+
+    /// <summary>The formula that those weights make.</summary>
+    public Formula FromWeights(double baseGrams, (FormulaLine Line, double Grams)[] weighed)
+    {
+        FormulaBuilder builder = Formula.Named("Weighed").Base(b =>
+        {
+            foreach (BasePart part in Formula.Base.Parts)
+            {
+                b.Weigh(part.Ingredient, UnitsNet.Mass.FromGrams(part.PercentOfBase / 100 * baseGrams), l => l.Labelled(part.Label));
+            }
+        });
+        foreach (IGrouping<int, (FormulaLine Line, double Grams)> phase in weighed.GroupBy(w => w.Line.PhaseIndex))
+        {
+            builder = builder.Then(Formula.Phases[phase.Key].Name, p =>
+            {
+                foreach ((FormulaLine line, double grams) in phase)
+                {
+                    p.Weigh(line.Ingredient, UnitsNet.Mass.FromGrams(grams), DoseReference.Base, l => l.Labelled(line.Label));
+                }
+            });
+        }
+
+        return builder.Build();
+    }
+
+    /// <summary>How much water each line before the one asked for holds, in words; empty if one is not known.</summary>
+    public string WaterText(ExerciseDraw draw)
+    {
+        FormulaLine[] before = [.. Formula.Lines.Where(l => l.PhaseIndex < Line.PhaseIndex)];
+        return before.Any(l => l.Ingredient.WaterPercent is null) ? ""
+            : string.Join("; ", before.Select(l => $"{InText(l.Ingredient)} {Numbers.Significant(draw.State(l.Label + "-water", l.Ingredient.WaterPercent!.Value, "%"), 6)} %"));
+    }
+
     /// <summary>The mistakes about a dose that can be made here.</summary>
     public Misconception[] DoseMistakes(params Misconception[] more)
     {
@@ -99,6 +153,11 @@ internal sealed class KitchenMix(Formula formula, string label)
         }
 
         if (kind == DoseReferenceKind.Total)
+        {
+            all.Add(PercentOfPreceding);
+        }
+
+        if (kind == DoseReferenceKind.Water)
         {
             all.Add(PercentOfPreceding);
         }

@@ -11,7 +11,7 @@ internal static class SizeKinds
     public static ExerciseKind[] All =>
     [
         new("portions", "Portions and losses", 3, Portions, usesFormula: true),
-        new("moulds", "Filling moulds", 1, Moulds, needsCalculator: true),
+        new("moulds", "Filling moulds", 2, Moulds, needsCalculator: true),
         new("limiting", "The ingredient that runs out first", 2, Limiting, usesFormula: true),
         new("balance", "What a balance can show", 2, OnBalance, usesFormula: true),
     ];
@@ -84,8 +84,14 @@ internal static class SizeKinds
             : (yield, new Losses { Trimming = Loss.Percent(loss) });
     }
 
+    // 1: the mass for so many cavities; 2: the volume of a shape.
     private static ExerciseDraft? Moulds(ExerciseDraw draw)
     {
+        if (draw.Level == 2)
+        {
+            return VolumeOfShape(draw);
+        }
+
         double sugar = draw.Number("sugar", 10, 60, 5, "%");
         int cavities = (int)draw.Number("cavities", 12, 96, 6, "");
         double millilitres = draw.Number("cavity-volume", 15, 90, 5, "mL");
@@ -102,6 +108,32 @@ internal static class SizeKinds
                 new SolutionStep("Multiply the volume of one by how many there are.", "volume", $"{Numbers.Exact(cavities)} × {Numbers.Exact(millilitres)} mL", cavities * millilitres, "mL"),
                 new SolutionStep("Mass is volume times density.", "mass", $"{Numbers.Exact(cavities * millilitres)} mL × {(made(VolumeForMass) ? "1" : stated)} g/mL", cavities * millilitres * (made(VolumeForMass) ? 1 : rounded), "g")),
             VolumeForMass);
+    }
+
+    private static ExerciseDraft VolumeOfShape(ExerciseDraw draw)
+    {
+        MouldForm form = draw.Pick(MouldForm.Cylinder, MouldForm.Hemisphere, MouldForm.Sphere);
+        draw.Name("shape", Words.Of(form));
+        double cavities = draw.Number("cavities", 6, 48, 6, ""), across = draw.Number("diameter", 20, 80, 5, "mm"), deep = form == MouldForm.Cylinder ? draw.Number("depth", 15, 60, 5, "mm") : 0;
+        double VolumeAcross(double millimetres) => (form switch
+        {
+            MouldForm.Cylinder => MouldShape.Cylinder(Length.FromMillimeters(millimetres), Length.FromMillimeters(deep)),
+            MouldForm.Hemisphere => MouldShape.Hemisphere(Length.FromMillimeters(millimetres)),
+            _ => MouldShape.Sphere(Length.FromMillimeters(millimetres)),
+        }).Volume.Milliliters;
+        string shape = form switch { MouldForm.Cylinder => $"cylinders of {Numbers.Exact(across)} mm across, {Numbers.Exact(deep)} mm deep", MouldForm.Hemisphere => $"hemispheres of {Numbers.Exact(across)} mm across", _ => $"balls of {Numbers.Exact(across)} mm across" };
+        return new ExerciseDraft(
+            $"A tray has {Numbers.Exact(cavities)} cavities: {shape}. How many millilitres fill it?", AnswerForm.Number(QuantityKind.Volume, "mL"),
+            made =>
+            {
+                double radius = made(DiameterForRadius) ? across : across / 2, each = VolumeAcross(2 * radius);
+                string r = Numbers.Exact(radius / 10);
+                return WorkedSolution.Of(
+                    new SolutionStep("The radius is half of what it measures across; in cm, for a cm³ is a mL.", "radius", made(DiameterForRadius) ? Numbers.Exact(across / 10) : $"{Numbers.Exact(across / 10)} / 2", radius / 10, "cm"),
+                    new SolutionStep(form == MouldForm.Cylinder ? "A cylinder holds the area of its circle times its depth." : form == MouldForm.Hemisphere ? "A half ball holds 2/3 π r³." : "A ball holds 4/3 π r³.", "one cavity",
+                        form switch { MouldForm.Cylinder => $"π × {r}² × {Numbers.Exact(deep / 10)}", MouldForm.Hemisphere => $"2/3 × π × {r}³", _ => $"4/3 × π × {r}³" }, each, "mL"),
+                    new SolutionStep("Multiply by how many there are.", "tray", $"{Numbers.Exact(cavities)} × {Numbers.Significant(each, 6)} mL", cavities * each, "mL"));
+            }, DiameterForRadius);
     }
 
     // 1: both on the base; 2: the agent on everything so far.
