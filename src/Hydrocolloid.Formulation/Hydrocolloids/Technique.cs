@@ -15,6 +15,8 @@ public sealed record Technique(string Id, ValueList<string> Agents, ValueList<Te
     /// <exception cref="ArgumentNullException">The hydrocolloid is null.</exception>
     public bool IsFor(Ingredient agent) => Agents.Contains(Guard.NotNull(agent).Id) || (agent.BasedOn is { } entry && IsFor(entry));
 
+    internal IEnumerable<string> AgentNames => Agents.Select(id => Catalogue.BuiltIn.Get(id).Name);
+
     internal TechniqueFigure Figure(string what) => Figures.First(f => f.What == what);
 
     internal Cited<string>? Fact(string topic) => Facts.FirstOrDefault(f => f.Topic == topic)?.Text;

@@ -79,7 +79,7 @@ internal sealed partial class MethodPlanner
         if (!_agents.Any(a => a.By(id) is not null))
         {
             Technique technique = Techniques.Get(id);
-            string[] names = [.. technique.Agents.Select(a => InSentence(Catalogue.BuiltIn.Get(a).Name))];
+            string[] names = [.. technique.AgentNames.Select(InSentence)];
             Conflict(ConflictKind.NothingSetsIt, $"The catalogue knows of no hydrocolloid here with which to {what}.", $"Use one of: {string.Join(", ", names)}.", _agents.Select(a => a.Line), [.. technique.Facts.Select(f => f.Text.Citation).Distinct()]);
         }
     }
