@@ -109,6 +109,8 @@ internal static class BuiltInCatalogue
         return items.ValueKind == JsonValueKind.Array ? items : throw FigureReader.Broken(document, $"needs {list}");
     }
 
+    private static IngredientFacts FactsOf(string id) => Get(id).Facts;
+
     private static SourceList SourcesOf() => Reading.Sources;
 
     private static class Index
@@ -140,7 +142,7 @@ internal static class BuiltInCatalogue
 
         public static readonly FigureReader Figures = new(Sources);
 
-        public static readonly IngredientReader Ingredients = new(Figures);
+        public static readonly IngredientReader Ingredients = new(Figures, FactsOf);
     }
 
     private static class Identities

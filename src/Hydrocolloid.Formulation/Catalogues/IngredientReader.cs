@@ -4,28 +4,32 @@ using Hydrocolloid.Formulation.Internal;
 namespace Hydrocolloid.Formulation.Catalogues;
 
 /// <summary>Reads an ingredient of a catalogue document (docs/catalogue-format.md).</summary>
-internal sealed class IngredientReader(FigureReader figures)
+/// <param name="figures">Reads the figures.</param>
+/// <param name="entry">The facts of the entry that another one is like; null if there is none.</param>
+internal sealed class IngredientReader(FigureReader figures, Func<string, IngredientFacts?> entry)
 {
     private readonly ProfileReader _profiles = new(figures);
 
     public IngredientFacts Read(JsonElement json, string pointer)
     {
-        string? name = null, category = null, provenance = null;
+        // What stands for an entry is what it is like, until it states its own; names and provenance are each entry's own.
+        IngredientFacts from = json.TryGetProperty("like"u8, out JsonElement like) ? Like(like, pointer) : IngredientFacts.None;
+        string? name = null, category = from.Category, provenance = null;
         ValueList<string> synonyms = default;
-        AdditiveNumbers? additive = null;
-        Origin? origin = null;
-        DietaryFacts? diet = null;
-        Citation? dietCitation = null;
-        Cited<ValueList<Allergen>>? allergens = null;
-        Cited<Composition>? composition = null;
-        Cited<double>? ph = null, brix = null, density = null;
-        Cited<NumberRange>? phRange = null;
-        ValueList<Cited<string>> cautions = default;
-        HydrocolloidProfile? profile = null;
-        Cited<TanninLevel>? tannin = null;
-        Cited<Protease>? protease = null;
-        Cited<MilkProtein>? milkProtein = null;
-        Cited<TitratableAcidity>? acidity = null;
+        AdditiveNumbers? additive = from.Additive;
+        Origin? origin = from.Origin;
+        DietaryFacts? diet = from.Diet;
+        Citation? dietCitation = from.DietCitation;
+        Cited<ValueList<Allergen>>? allergens = from.Allergens;
+        Cited<Composition>? composition = from.Composition;
+        Cited<double>? ph = from.Ph, brix = from.Brix, density = from.DensityKgPerM3;
+        Cited<NumberRange>? phRange = from.PhRange;
+        ValueList<Cited<string>> cautions = from.Cautions;
+        HydrocolloidProfile? profile = from.Profile;
+        Cited<TanninLevel>? tannin = from.Tannin;
+        Cited<Protease>? protease = from.Protease;
+        Cited<MilkProtein>? milkProtein = from.MilkProtein;
+        Cited<TitratableAcidity>? acidity = from.TitratableAcidity;
         foreach (JsonProperty member in json.EnumerateObject())
         {
             string word = WordMemo.Name(member);
@@ -33,6 +37,7 @@ internal sealed class IngredientReader(FigureReader figures)
             switch (word)
             {
                 case "id": break; // checked by whoever keeps the index
+                case "like": break; // looked up before
                 case "name": name = member.Value.GetString(); break;
                 case "synonyms": synonyms = Strings(member.Value, at); break;
                 case "category": category = WordMemo.Value(member.Value); break;
@@ -50,7 +55,7 @@ internal sealed class IngredientReader(FigureReader figures)
                 case "protease": protease = ReadProtease(member.Value, at); break;
                 case "milkProtein": milkProtein = ReadMilkProtein(member.Value, at); break;
                 case "cautions": cautions = figures.Facts(member.Value, at); break;
-                case "hydrocolloid": profile = _profiles.Read(member.Value, at); break;
+                case "hydrocolloid": profile = _profiles.Read(member.Value, at, from.Profile); break;
                 default: throw FigureReader.Unknown(pointer, member);
             }
         }
@@ -59,6 +64,9 @@ internal sealed class IngredientReader(FigureReader figures)
             string.IsNullOrWhiteSpace(name) ? throw FigureReader.Broken(pointer, "needs a name") : name, synonyms, category, provenance, additive, origin, diet, dietCitation, allergens, composition,
             ph, phRange, brix, density, cautions, profile, tannin, protease, milkProtein, acidity);
     }
+
+    private IngredientFacts Like(JsonElement id, string pointer)
+        => entry(id.GetString()!) ?? throw FigureReader.Broken(FigureReader.Under(pointer, "like"), $"'{id.GetString()}' is no entry that it could be like");
 
     private static ValueList<string> Strings(JsonElement json, string pointer) => FigureReader.List(json, pointer, (s, _) => s.GetString()!);
 

@@ -5,21 +5,21 @@ namespace Hydrocolloid.Formulation.Catalogues;
 /// <summary>Reads the profile of a hydrocolloid (docs/catalogue-format.md).</summary>
 internal sealed class ProfileReader(FigureReader figures)
 {
-    public HydrocolloidProfile Read(JsonElement json, string pointer)
+    public HydrocolloidProfile Read(JsonElement json, string pointer, HydrocolloidProfile? from)
     {
-        HydrocolloidRole? role = null;
-        var dispersal = new Dispersal(default, null, null, null, default, default);
-        HydrationProtocol? hydration = null;
-        var setting = new SettingBehaviour(default, null, null, default);
-        var melting = new MeltingBehaviour(null, null, null, default);
-        ValueList<DoseWindow> windows = default;
-        ValueList<PublishedDose> published = default;
-        Cited<NumberRange>? minimum = null;
-        PhLimits? ph = null;
-        StrengthScale? strength = null;
-        ValueList<AgentLimit> limits = default;
-        ValueList<AgentSensitivity> sensitivities = default;
-        ValueList<AgentFact> facts = default;
+        HydrocolloidRole? role = from?.Role;
+        Dispersal dispersal = from?.Dispersal ?? new Dispersal(default, null, null, null, default, default);
+        HydrationProtocol? hydration = from?.Hydration;
+        SettingBehaviour setting = from?.Setting ?? new SettingBehaviour(default, null, null, default);
+        MeltingBehaviour melting = from?.Melting ?? new MeltingBehaviour(null, null, null, default);
+        ValueList<DoseWindow> windows = from?.DoseWindows ?? default;
+        ValueList<PublishedDose> published = from?.PublishedDoses ?? default;
+        Cited<NumberRange>? minimum = from?.MinimumGellingPercent;
+        PhLimits? ph = from?.Ph;
+        StrengthScale? strength = from?.Strength;
+        ValueList<AgentLimit> limits = from?.Limits ?? default;
+        ValueList<AgentSensitivity> sensitivities = from?.Sensitivities ?? default;
+        ValueList<AgentFact> facts = from?.Facts ?? default;
         foreach (JsonProperty member in json.EnumerateObject())
         {
             string word = WordMemo.Name(member);
@@ -39,6 +39,7 @@ internal sealed class ProfileReader(FigureReader figures)
                 case "limits": limits = FigureReader.List(member.Value, at, ReadLimit); break;
                 case "sensitivities": sensitivities = FigureReader.List(member.Value, at, ReadSensitivity); break;
                 case "facts": facts = FigureReader.List(member.Value, at, figures.FactOfTopic); break;
+                case "moreFacts": facts = ValueList<AgentFact>.Own([.. from?.Facts ?? throw FigureReader.Broken(at, "adds to nothing"), .. FigureReader.List(member.Value, at, figures.FactOfTopic)]); break;
                 default: throw FigureReader.Unknown(pointer, member);
             }
         }

@@ -123,10 +123,10 @@ public sealed record Ingredient
 
     internal Cited<double>? DensityKgPerM3 => Facts.DensityKgPerM3;
 
-    private IngredientFacts Facts
+    internal IngredientFacts Facts
     {
         get => _facts.Value;
-        init => _facts = new Lazy<IngredientFacts>(() => value);
+        private init => _facts = new Lazy<IngredientFacts>(() => value);
     }
 
     /// <summary>Starts an ingredient of one's own. Nothing is known of it until it is stated.</summary>
@@ -143,6 +143,9 @@ public sealed record Ingredient
     /// <exception cref="ArgumentException">The id is not kebab-case, or the name is blank.</exception>
     public Ingredient As(string id, string name)
         => this with { Id = Ids.Check(id, nameof(id)), Name = Guard.NotBlank(name), BasedOn = BasedOn ?? this };
+
+    /// <summary>An entry that states what differs from this one.</summary>
+    internal Ingredient AsDescribed(string id, string name, IngredientFacts facts) => As(id, name) with { Facts = facts };
 
     /// <summary>States the composition, replacing what was known.</summary>
     /// <param name="composition">The composition, per 100 g.</param>

@@ -57,7 +57,7 @@ public static class CatalogueJson
         if (problems.Count == 0)
         {
             SourceList sources = ReadSources(root, catalogue.SourceList, problems);
-            Ingredient[] ingredients = ReadIngredients(root, sources, problems);
+            Ingredient[] ingredients = ReadIngredients(root, catalogue, sources, problems);
             if (problems.Count == 0)
             {
                 return catalogue.With(ingredients, new Lazy<SourceList>(() => sources));
@@ -163,15 +163,17 @@ public static class CatalogueJson
         return sources ?? beside;
     }
 
-    private static Ingredient[] ReadIngredients(JsonElement root, SourceList sources, List<FormulaJsonProblem> problems)
+    private static Ingredient[] ReadIngredients(JsonElement root, Catalogue catalogue, SourceList sources, List<FormulaJsonProblem> problems)
     {
         if (!root.TryGetProperty("ingredients"u8, out JsonElement list))
         {
             return [];
         }
 
-        var reader = new IngredientReader(new FigureReader(sources));
         var ingredients = new List<Ingredient>();
+        // An entry may be like one before it in the document, or like one of the catalogue, its own former self among them.
+        Ingredient? Entry(string id) => ingredients.Find(i => i.Id == id) ?? (catalogue.TryGet(id, out Ingredient? known) ? known : null);
+        var reader = new IngredientReader(new FigureReader(sources), id => Entry(id)?.Facts);
         var ids = new HashSet<string>(StringComparer.Ordinal);
         int index = 0;
         foreach (JsonElement json in list.EnumerateArray())
@@ -193,7 +195,8 @@ public static class CatalogueJson
                 }
 
                 IngredientFacts facts = reader.Read(json, pointer);
-                ingredients.Add(new Ingredient(id!, name!, new Lazy<IngredientFacts>(() => facts)));
+                Ingredient? like = json.TryGetProperty("like"u8, out JsonElement other) ? Entry(other.GetString()!) : null;
+                ingredients.Add(like is null || like.Id == id ? new Ingredient(id!, name!, new Lazy<IngredientFacts>(() => facts)) : like.AsDescribed(id!, name!, facts));
             });
         }
 

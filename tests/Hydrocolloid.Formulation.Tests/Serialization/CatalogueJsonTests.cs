@@ -55,6 +55,29 @@ public sealed class CatalogueJsonTests
         CatalogueJson.Read(agar, Catalogue.BuiltIn).Get("agar").Should().Be(Hydrocolloids.Agar);
     }
 
+    [Fact]
+    public void An_entry_that_is_like_another_states_only_what_differs()
+    {
+        Catalogue catalogue = CatalogueJson.Read(Document("""
+            { "id": "house-agar", "like": "agar", "name": "Agar of the house", "hydrocolloid": {
+              "minimumGellingPercent": { "value": 0.2, "read": "house-book" },
+              "moreFacts": [ { "topic": "flavour", "text": "It smells of nothing.", "read": "house-book" } ] } },
+            { "id": "strong-agar", "like": "house-agar", "name": "Strong agar", "hydrocolloid": { "facts": [] } }
+            """));
+        Ingredient house = catalogue.Get("house-agar");
+        HydrocolloidProfile profile = house.Profile!, agar = Hydrocolloids.Agar.Profile!;
+
+        profile.MinimumGellingPercent!.Value.Min.Should().Be(0.2);
+        profile.Setting.Should().Be(agar.Setting);
+        profile.Facts.Should().Equal([.. agar.Facts, profile.Facts[^1]]);
+        profile.Facts[^1].Topic.Should().Be("flavour");
+        house.Origin.Should().Be(Hydrocolloids.Agar.Origin);
+        house.Provenance.Should().BeNull("where it comes from is each entry's own");
+        house.BasedOn.Should().Be(Hydrocolloids.Agar, "rules that know agar by its id know this one");
+        catalogue.Get("strong-agar").Profile!.MinimumGellingPercent!.Value.Min.Should().Be(0.2);
+        catalogue.Get("strong-agar").Profile!.Facts.Should().BeEmpty();
+    }
+
     [Theory]
     [InlineData("""{ "id": "x", "name": "X", "colour": "green" }""", "/ingredients/0")]
     [InlineData("""{ "id": "X y", "name": "X" }""", "/ingredients/0")]
@@ -62,6 +85,9 @@ public sealed class CatalogueJsonTests
     [InlineData("""{ "id": "x", "name": "X", "brix": { "value": "12", "read": "house-book" } }""", "/ingredients/0/brix")]
     [InlineData("""{ "id": "x", "name": "X", "brix": { "value": 12 } }""", "/ingredients/0/brix")]
     [InlineData("""{ "id": "x", "name": "X", "brix": { "value": 12, "read": "nowhere" } }""", "/ingredients/0/brix")]
+    [InlineData("""{ "id": "x", "like": "y", "name": "X" }""", "/ingredients/0/like")]
+    [InlineData("""{ "id": "x", "like": 1, "name": "X" }""", "/ingredients/0")]
+    [InlineData("""{ "id": "x", "name": "X", "hydrocolloid": { "moreFacts": [] } }""", "/ingredients/0/hydrocolloid/moreFacts")]
     [InlineData("""{ "id": "x", "name": "X", "brix": { "value": 12, "guessed": "house-book" } }""", "/ingredients/0/brix")]
     [InlineData("""{ "id": "x", "name": "X", "brix": { "value": 12, "read": "house-book", "recalled": "house-book" } }""", "/ingredients/0/brix")]
     [InlineData("""{ "id": "x", "name": "X", "ph": { "value": 15, "read": "house-book" } }""", "/ingredients/0")]
