@@ -63,19 +63,14 @@ internal static class BuiltInCatalogue
     private static IngredientFacts Read(string id, string document, JsonDocument json)
     {
         JsonElement ingredient = ListOf(json, document, "ingredients")[0];
-        if (!ingredient.GetProperty("id"u8).ValueEquals(id))
-        {
-            throw FigureReader.Broken(document, "needs the id that its file is named for");
-        }
-
         try
         {
             // The text of every place would cost a third of the reading, so places are kept only once something is wrong.
-            return Reading.Ingredients.Read(ingredient, "");
+            return Reading.Ingredients.Read(ingredient, id, "");
         }
         catch (CatalogueDocumentException)
         {
-            return Reading.Ingredients.Read(ingredient, document);
+            return Reading.Ingredients.Read(ingredient, id, document);
         }
     }
 

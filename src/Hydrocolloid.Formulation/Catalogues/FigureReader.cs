@@ -51,8 +51,8 @@ internal sealed class FigureReader
                 case "min": Min = value.GetDouble(); break;
                 case "max": Max = value.GetDouble(); break;
                 case "value" when value.ValueKind == JsonValueKind.Number: Value = value.GetDouble(); break;
-                case "text": Text = WordMemo.Sentence(value); break;
-                case "note": Note = WordMemo.Sentence(value); break;
+                case "text": Text = value.GetString(); break;
+                case "note": Note = value.GetString(); break;
                 case "read" or "practice": CiteAs(CitationBasis.Read, value); break;
                 case "recalled": CiteAs(CitationBasis.Recalled, value); break;
                 case "estimated": CiteAs(CitationBasis.Estimated, value); break;

@@ -10,10 +10,16 @@ internal sealed class IngredientReader(FigureReader figures, Func<string, Ingred
 {
     private readonly ProfileReader _profiles = new(figures);
 
-    public IngredientFacts Read(JsonElement json, string pointer)
+    /// <summary>Reads an entry.</summary>
+    /// <param name="json">The entry.</param>
+    /// <param name="id">The id that it must have.</param>
+    /// <param name="pointer">Where it stands.</param>
+    public IngredientFacts Read(JsonElement json, string id, string pointer) => Read(json, id, pointer, null);
+
+    private IngredientFacts Read(JsonElement json, string id, string pointer, IngredientFacts? like)
     {
         // What stands for an entry is what it is like, until it states its own; names and provenance are each entry's own.
-        IngredientFacts from = json.TryGetProperty("like"u8, out JsonElement like) ? Like(like, pointer) : IngredientFacts.None;
+        IngredientFacts from = like ?? IngredientFacts.None;
         string? name = null, category = from.Category, provenance = null;
         ValueList<string> synonyms = default;
         AdditiveNumbers? additive = from.Additive;
@@ -36,8 +42,10 @@ internal sealed class IngredientReader(FigureReader figures, Func<string, Ingred
             string at = FigureReader.Under(pointer, word);
             switch (word)
             {
-                case "id": break; // checked by whoever keeps the index
-                case "like": break; // looked up before
+                case "id" when !member.Value.ValueEquals(id): throw FigureReader.Broken(pointer, $"needs the id '{id}'");
+                case "id": break;
+                case "like" when like is null: return Read(json, id, pointer, Like(member.Value, pointer));
+                case "like": break;
                 case "name": name = member.Value.GetString(); break;
                 case "synonyms": synonyms = Strings(member.Value, at); break;
                 case "category": category = WordMemo.Value(member.Value); break;

@@ -303,7 +303,7 @@ internal sealed class ProfileReader(FigureReader figures)
                 case "of": quantity = WordMemo.Value(member.Value); break;
                 case "when": when = WordMemo.Value(member.Value); break;
                 case "harm": harm = WordMemo.Value(member.Value); break;
-                case "consequence": consequence = WordMemo.Sentence(member.Value); break;
+                case "consequence": consequence = member.Value.GetString(); break;
                 case "stoodMinutes": stood = member.Value.GetDouble(); break;
                 case "fromCelsius": from = member.Value.GetDouble(); break;
                 default:

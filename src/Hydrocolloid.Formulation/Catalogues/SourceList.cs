@@ -50,28 +50,6 @@ internal sealed class SourceList
         => _entries.TryGetValue(id, out Entry? entry) ? entry
             : _beside?.Find(id, pointer) ?? throw FigureReader.Broken(pointer, $"'{id}' is not a source of the catalogue");
 
-    private static Source Read(JsonElement json, string pointer)
-    {
-        string? id = null, title = null, authors = null, year = null, place = null, locator = null;
-        SourceKind? kind = null;
-        foreach (JsonProperty member in json.EnumerateObject())
-        {
-            switch (WordMemo.Name(member))
-            {
-                case "id": id = member.Value.GetString(); break;
-                case "title": title = member.Value.GetString(); break;
-                case "authors": authors = member.Value.GetString(); break;
-                case "year": year = member.Value.GetString(); break;
-                case "place": place = member.Value.GetString(); break;
-                case "locator": locator = member.Value.GetString(); break;
-                case "kind": kind = KindOf(member.Value.GetString(), pointer); break;
-                default: throw FigureReader.Unknown(pointer, member);
-            }
-        }
-
-        return new Source(id!, title!, kind ?? throw FigureReader.Broken(pointer, "needs a kind"), authors, year, place, locator);
-    }
-
     private static SourceKind KindOf(string? kind, string pointer) => kind switch
     {
         "standard" => SourceKind.Standard,
@@ -83,16 +61,38 @@ internal sealed class SourceList
         "teaching" => SourceKind.Teaching,
         "judgement" => SourceKind.Judgement,
         "trade" => SourceKind.Trade,
-        _ => throw FigureReader.Broken(pointer, $"'{kind}' is not a kind of source"),
+        _ => throw FigureReader.Broken(pointer, kind is null ? "needs a kind" : $"'{kind}' is not a kind of source"),
     };
 
-    private sealed class Entry(string id, JsonElement json)
+    private sealed class Entry(string id, JsonElement json) : ISourceText
     {
         public CitedPlace? First;
         private Source? _source;
 
-        // Two threads may read it at once; the first to finish decides for both.
-        public Source Source => Volatile.Read(ref _source) ?? Interlocked.CompareExchange(ref _source, Read(json, id), null) ?? _source;
+        // Two threads may make it at once; the first to finish decides for both.
+        public Source Source => Volatile.Read(ref _source) ?? Interlocked.CompareExchange(ref _source, Make(), null) ?? _source;
+
+        public SourceText Read()
+        {
+            string? title = null, authors = null, year = null, place = null, locator = null;
+            foreach (JsonProperty member in json.EnumerateObject())
+            {
+                switch (member.Name)
+                {
+                    case "id" or "kind": break;
+                    case "title": title = member.Value.GetString(); break;
+                    case "authors": authors = member.Value.GetString(); break;
+                    case "year": year = member.Value.GetString(); break;
+                    case "place": place = member.Value.GetString(); break;
+                    case "locator": locator = member.Value.GetString(); break;
+                    default: throw FigureReader.Unknown(id, member);
+                }
+            }
+
+            return new SourceText(string.IsNullOrWhiteSpace(title) ? throw FigureReader.Broken(id, "needs a title") : title!, authors, year, place, locator);
+        }
+
+        private Source Make() => new(id, KindOf(json.TryGetProperty("kind"u8, out JsonElement kind) ? WordMemo.Value(kind) : null, id), this);
     }
 
     private sealed record CitedPlace(CitationBasis Basis, Citation Citation, CitedPlace? Next);

@@ -1,70 +1,73 @@
-using System.Buffers.Binary;
 using System.Runtime.InteropServices;
+using System.Text;
 using System.Text.Json;
 
 namespace Hydrocolloid.Formulation.Catalogues;
 
 /// <summary>
-/// Gives the same string for the same text, where a catalogue repeats itself: a few words tens of thousands of times (names of members,
-/// ids of sources), and every other sentence in the variants of a family. A slot holds the last text that fell into it, so nothing grows,
-/// and two threads can at worst make a string twice.
+/// Gives the same string for the same word, where a catalogue repeats a few words tens of thousands of times: names of members, ids of
+/// sources. A slot holds the last word that fell into it, so it never grows, and two threads can at worst make a word twice.
 /// </summary>
 internal static class WordMemo
 {
-    private const int SlotBits = 10;
+    private const int Slots = 1024;
 
-    private static readonly Word?[] s_words = new Word?[1 << SlotBits];
-
-    private static readonly string?[] s_sentences = new string?[1 << SlotBits];
+    private static readonly string?[] s_words = new string?[Slots];
 
     public static string Name(JsonProperty member)
     {
         ReadOnlySpan<byte> text = JsonMarshal.GetRawUtf8PropertyName(member);
         int slot = SlotOf(text);
-        return Find(text, slot) ?? Keep(slot, text, member.Name);
+        return Find(text, slot) ?? Keep(slot, member.Name);
     }
 
     public static string Value(JsonElement json)
     {
         ReadOnlySpan<byte> quoted = JsonMarshal.GetRawUtf8Value(json);
         int slot = SlotOf(quoted);
-        return Find(quoted, slot) ?? Keep(slot, quoted, json.GetString()!);
-    }
-
-    public static string? Sentence(JsonElement json)
-    {
-        int slot = SlotOf(JsonMarshal.GetRawUtf8Value(json));
-        string? last = Volatile.Read(ref s_sentences[slot]);
-        if (last is null || !json.ValueEquals(last))
-        {
-            last = json.GetString();
-            Volatile.Write(ref s_sentences[slot], last);
-        }
-
-        return last;
+        return (quoted.Length < 2 ? null : Find(quoted.Slice(1, quoted.Length - 2), slot)) ?? Keep(slot, json.GetString()!);
     }
 
     private static string? Find(ReadOnlySpan<byte> text, int slot)
     {
-        Word? word = Volatile.Read(ref s_words[slot]);
-        return word is not null && text.SequenceEqual(word.Utf8) ? word.Text : null;
+        string? word = Volatile.Read(ref s_words[slot]);
+        return word is not null && IsSame(text, word) ? word : null;
     }
 
-    // By its first and its last eight bytes: to read them costs the same for a long word, and ids of sources differ at the ends.
+    // A word with other letters than ASCII is never the same, and is made each time.
+    private static bool IsSame(ReadOnlySpan<byte> text, string word)
+    {
+#if NET
+        return Ascii.Equals(text, word);
+#else
+        if (text.Length != word.Length)
+        {
+            return false;
+        }
+
+        for (int i = 0; i < text.Length; i++)
+        {
+            if (text[i] > 0x7F || text[i] != word[i])
+            {
+                return false;
+            }
+        }
+
+        return true;
+#endif
+    }
+
+    // From its length and a few of its bytes: it runs before anything is optimized, and ids of sources differ in these.
     private static int SlotOf(ReadOnlySpan<byte> text)
     {
         int n = text.Length;
-        ulong ends = n >= 8 ? BinaryPrimitives.ReadUInt64LittleEndian(text) ^ (BinaryPrimitives.ReadUInt64LittleEndian(text.Slice(n - 8)) * 31)
-            : n >= 4 ? BinaryPrimitives.ReadUInt32LittleEndian(text) ^ ((ulong)BinaryPrimitives.ReadUInt32LittleEndian(text.Slice(n - 4)) << 29)
-            : n == 0 ? 0 : text[0] ^ ((ulong)text[n - 1] << 8);
-        return (int)(((ends ^ (ulong)n) * 0x9E3779B97F4A7C15) >> (64 - SlotBits));
+        int hash = n == 0 ? 0 : (((n * 31 + text[0]) * 31 + text[n / 2]) * 31) + text[n - 1] + (text[n * 3 / 4] * 7);
+        return hash & (Slots - 1);
     }
 
-    private static string Keep(int slot, ReadOnlySpan<byte> utf8, string text)
+    private static string Keep(int slot, string text)
     {
-        Volatile.Write(ref s_words[slot], new Word(utf8.ToArray(), text));
+        Volatile.Write(ref s_words[slot], text);
         return text;
     }
-
-    private sealed record Word(byte[] Utf8, string Text);
 }

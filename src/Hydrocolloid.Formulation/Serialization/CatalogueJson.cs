@@ -158,7 +158,10 @@ public static class CatalogueJson
         Try("/sources", problems, () =>
         {
             sources = new SourceList(list, beside);
-            _ = sources.All; // each source is read now, so that a broken one is reported
+            foreach (Source source in sources.All)
+            {
+                _ = source.Title; // it is read now, so that a broken one is reported
+            }
         });
         return sources ?? beside;
     }
@@ -194,7 +197,7 @@ public static class CatalogueJson
                     throw FigureReader.Broken(pointer + "/id", $"'{id}' is described twice");
                 }
 
-                IngredientFacts facts = reader.Read(json, pointer);
+                IngredientFacts facts = reader.Read(json, id!, pointer);
                 Ingredient? like = json.TryGetProperty("like"u8, out JsonElement other) ? Entry(other.GetString()!) : null;
                 ingredients.Add(like is null || like.Id == id ? new Ingredient(id!, name!, new Lazy<IngredientFacts>(() => facts)) : like.AsDescribed(id!, name!, facts));
             });
