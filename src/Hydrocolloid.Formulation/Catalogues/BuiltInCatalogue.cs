@@ -36,6 +36,12 @@ internal static class BuiltInCatalogue
 
     public static LabellingFacts Labelling => Labels.Facts;
 
+    /// <summary>The pairs by the ingredients they name.</summary>
+    public static EntryIndex<Synergy> SynergyIndex => Pairs.ByEntry;
+
+    /// <summary>The additives by their entries in the catalogue.</summary>
+    public static EntryIndex<Additive> AdditiveIndex => Identities.ByEntry;
+
     public static Ingredient Get(string id) => Index.Catalogue.Get(id);
 
     public static Ingredient Open(string id, string document) => new(id, new Lazy<IngredientFacts>(() => Read(id, document)));
@@ -144,6 +150,8 @@ internal static class BuiltInCatalogue
     {
         public static readonly ValueList<Additive> All = FigureReader.List(
             ListOf(AdditivesDocument, "additives"), AdditivesDocument, new AdditiveReader(Reading.Figures).Read);
+
+        public static readonly EntryIndex<Additive> ByEntry = new(All, a => a.Entries);
     }
 
     private static class KnownFailures
@@ -161,6 +169,8 @@ internal static class BuiltInCatalogue
     {
         public static readonly ValueList<Synergy> All = FigureReader.List(
             ListOf(SynergiesDocument, "synergies"), SynergiesDocument, new SynergyReader(Reading.Figures).Read);
+
+        public static readonly EntryIndex<Synergy> ByEntry = new(All, s => s.First.Concat(s.Second));
     }
 
     private static class Ways

@@ -10,6 +10,10 @@ internal sealed class AgentInMix
 
     private const double FigurePrecision = 1.05;
 
+    // Several rules ask for these.
+    private readonly Lazy<SlipReading?> _slip;
+    private readonly Lazy<bool> _isInBlend;
+
     private readonly ReviewContext _context;
 
     private AgentInMix(ReviewContext context, FormulaLine line)
@@ -18,6 +22,8 @@ internal sealed class AgentInMix
         Line = line;
         Profile = line.Ingredient.Profile!;
         Percent = Formula.Proportions.PercentOfContinuousMix(line);
+        _slip = new(FindSlip);
+        _isInBlend = new(FindBlend);
     }
 
     public Formula Formula => _context.Formula;
@@ -58,7 +64,9 @@ internal sealed class AgentInMix
         && (ChosenWindow is not { } chosen || !IsWithin(chosen.Percent.Value, Percent));
 
     /// <summary>True if it is a part of a blend that gels together, at a working dose of both for the texture aimed at, or for any where none is stated, in one of their best ratios.</summary>
-    public bool IsInBlend => _context.Agents.Exists(other => other != this && Synergies.Between(Line.Ingredient, other.Line.Ingredient).Any(pair => GelsWith(other, pair)));
+    public bool IsInBlend => _isInBlend.Value;
+
+    private bool FindBlend() => _context.Agents.Exists(other => other != this && Synergies.Between(Line.Ingredient, other.Line.Ingredient).Any(pair => GelsWith(other, pair)));
 
     /// <summary>
     /// True if a percentage lies in a range, at the precision of the figures: they are printed with one or two significant digits, which
@@ -78,7 +86,9 @@ internal sealed class AgentInMix
     /// it; else in any window, if the dose is half or double any figure of the catalogue, or further off. Null if there is none.
     /// All windows of an agent together may span a factor of ten, so there a dose just outside would land inside by accident.
     /// </summary>
-    public SlipReading? Slip() => (ChosenWindow is { } chosen ? SlipInto([chosen], Figures(chosen), farness: 1) : null)
+    public SlipReading? Slip() => _slip.Value;
+
+    private SlipReading? FindSlip() => (ChosenWindow is { } chosen ? SlipInto([chosen], Figures(chosen), farness: 1) : null)
         ?? SlipInto(Profile.DoseWindows, Profile.DoseWindows.SelectMany(Figures).Concat(Profile.PublishedDoses.Select(d => d.Percent.Value)), farness: 2);
 
     public Evidence Evidence(NumberRange limit) => new($"{Name} in the continuous mix", Percent, "% by weight of it", limit);

@@ -1,4 +1,5 @@
 using Hydrocolloid.Formulation.Catalogues;
+using Hydrocolloid.Formulation.Internal;
 
 namespace Hydrocolloid.Formulation;
 
@@ -13,5 +14,18 @@ public static class Synergies
     /// <param name="other">The other.</param>
     /// <returns>The pairs, in catalogue order; empty if nothing is known.</returns>
     /// <exception cref="ArgumentNullException">An ingredient is null.</exception>
-    public static IReadOnlyList<Synergy> Between(Ingredient one, Ingredient other) => [.. All.Where(s => s.IsOf(one, other))];
+    public static IReadOnlyList<Synergy> Between(Ingredient one, Ingredient other)
+    {
+        Guard.NotNull(other);
+        List<Synergy>? found = null;
+        foreach (Synergy synergy in BuiltInCatalogue.SynergyIndex.Of(Guard.NotNull(one)))
+        {
+            if (synergy.IsOf(one, other))
+            {
+                (found ??= []).Add(synergy);
+            }
+        }
+
+        return found ?? (IReadOnlyList<Synergy>)[];
+    }
 }

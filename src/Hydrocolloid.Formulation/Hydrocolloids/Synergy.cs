@@ -54,5 +54,15 @@ public sealed record Synergy(
     internal bool IsFirst(Ingredient ingredient) => Stands(First, ingredient);
 
     private static bool Stands(ValueList<string> ids, Ingredient ingredient)
-        => ids.Contains(ingredient.Id) || (ingredient.BasedOn is { } entry && Stands(ids, entry));
+    {
+        foreach (string id in ids.Span)
+        {
+            if (id == ingredient.Id)
+            {
+                return true;
+            }
+        }
+
+        return ingredient.BasedOn is { } entry && Stands(ids, entry);
+    }
 }

@@ -13,14 +13,5 @@ public static class Additives
     /// <param name="ingredient">The ingredient.</param>
     /// <returns>The additives, in catalogue order; empty if it is none, or none that is known.</returns>
     /// <exception cref="ArgumentNullException">The ingredient is null.</exception>
-    public static IReadOnlyList<Additive> Of(Ingredient ingredient)
-    {
-        var ids = new List<string>();
-        for (Ingredient? i = Guard.NotNull(ingredient); i is not null; i = i.BasedOn)
-        {
-            ids.Add(i.Id);
-        }
-
-        return [.. All.Where(a => a.Entries.Any(ids.Contains))];
-    }
+    public static IReadOnlyList<Additive> Of(Ingredient ingredient) => [.. BuiltInCatalogue.AdditiveIndex.Of(Guard.NotNull(ingredient))];
 }
