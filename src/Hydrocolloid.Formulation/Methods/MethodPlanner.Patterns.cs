@@ -116,9 +116,8 @@ internal sealed partial class MethodPlanner
                 citations: [technique.Fact("whip")!.Citation, .. SettingCitations()]);
         }
 
-        Equipment with = _kitchen.Has(Equipment.HandBlender) ? Equipment.None : Shearer();
         Step(StepAction.Whip, "Whip air in with a whisk or a whipping machine until it holds a peak.", onCooling ? "What sets holds the bubbles where they are." : technique.Fact("heat")!.Value,
-            "Weigh the same cup full of mix before and of foam after: (mix − foam) / foam is the overrun.", agents.Select(a => a.Line), null, with: with,
+            "Weigh the same cup full of mix before and of foam after: (mix − foam) / foam is the overrun.", agents.Select(a => a.Line),
             citations: [onCooling ? technique.Fact("whip")!.Citation : technique.Fact("heat")!.Citation, technique.Fact("overrun")!.Citation], notes: [technique.Fact("overrun"), technique.Fact("siphon")]);
         FoldPiecesLate();
         if (onCooling)
