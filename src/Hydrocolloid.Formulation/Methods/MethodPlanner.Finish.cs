@@ -1,7 +1,4 @@
-using Hydrocolloid.Formulation.Chemistry;
-using Hydrocolloid.Formulation.Gelation;
 using Hydrocolloid.Formulation.Internal;
-using UnitsNet;
 using static Hydrocolloid.Formulation.Phrases;
 
 namespace Hydrocolloid.Formulation.Methods;
