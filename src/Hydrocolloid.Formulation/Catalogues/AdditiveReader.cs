@@ -1,11 +1,9 @@
-using System.Text.Json;
-
 namespace Hydrocolloid.Formulation.Catalogues;
 
 /// <summary>Reads the additives of a catalogue document (docs/catalogue-format.md).</summary>
 internal sealed class AdditiveReader(FigureReader figures)
 {
-    public Additive Read(JsonElement json, string pointer)
+    public Additive Read(ref JsonCursor json, string pointer)
     {
         string? id = null, name = null;
         ValueList<string> e = default, ins = default, entries = default;
@@ -14,26 +12,26 @@ internal sealed class AdditiveReader(FigureReader figures)
         Cited<ValueList<string>>? classes = null;
         Cited<string>? jecfa = null, efsa = null, eu = null, us = null;
         ValueList<UsCeiling> ceilings = default;
-        foreach (JsonProperty member in json.EnumerateObject())
+        json.OpenObject(pointer);
+        while (json.NextMember(out string word))
         {
-            string word = WordMemo.Name(member);
             string at = FigureReader.Under(pointer, word);
             switch (word)
             {
-                case "id": id = member.Value.GetString(); break;
-                case "name": name = member.Value.GetString(); break;
-                case "e": e = Strings(member.Value, at); break;
-                case "ins": ins = Strings(member.Value, at); break;
-                case "numbers": numbers = ReadCitation(member.Value, at); break;
-                case "entries": entries = Strings(member.Value, at); break;
-                case "cas": cas = figures.Facts(member.Value, at); break;
-                case "classes": classes = ReadClasses(member.Value, at); break;
-                case "jecfa": jecfa = figures.Fact(member.Value, at); break;
-                case "efsa": efsa = figures.Fact(member.Value, at); break;
-                case "eu": eu = figures.Fact(member.Value, at); break;
-                case "us": us = figures.Fact(member.Value, at); break;
-                case "usCeilings": ceilings = FigureReader.List(member.Value, at, ReadCeiling); break;
-                default: throw FigureReader.Unknown(pointer, member);
+                case "id": id = json.Text(at); break;
+                case "name": name = json.Text(at); break;
+                case "e": e = FigureReader.Strings(ref json, at); break;
+                case "ins": ins = FigureReader.Strings(ref json, at); break;
+                case "numbers": numbers = ReadCitation(ref json, at); break;
+                case "entries": entries = FigureReader.Strings(ref json, at); break;
+                case "cas": cas = figures.Facts(ref json, at); break;
+                case "classes": classes = ReadClasses(ref json, at); break;
+                case "jecfa": jecfa = figures.Fact(ref json, at); break;
+                case "efsa": efsa = figures.Fact(ref json, at); break;
+                case "eu": eu = figures.Fact(ref json, at); break;
+                case "us": us = figures.Fact(ref json, at); break;
+                case "usCeilings": ceilings = FigureReader.List(ref json, at, ReadCeiling); break;
+                default: throw FigureReader.Unknown(pointer, word);
             }
         }
 
@@ -43,58 +41,42 @@ internal sealed class AdditiveReader(FigureReader figures)
             classes ?? throw FigureReader.Broken(pointer, "needs classes"), jecfa, efsa, eu ?? throw FigureReader.Broken(pointer, "needs eu"), us, ceilings);
     }
 
-    private static ValueList<string> Strings(JsonElement json, string pointer) => FigureReader.List(json, pointer, (s, _) => s.GetString()!);
+    private Citation ReadCitation(ref JsonCursor json, string pointer) => figures.CitationOf(FigureReader.PartsOf(null, ref json, pointer), pointer);
 
-    private Citation ReadCitation(JsonElement json, string pointer)
-    {
-        var parts = new FigureReader.Parts();
-        foreach (JsonProperty member in json.EnumerateObject())
-        {
-            string word = WordMemo.Name(member);
-            if (!parts.Take(word, member.Value))
-            {
-                throw FigureReader.Unknown(pointer, member);
-            }
-        }
-
-        return figures.CitationOf(parts, pointer);
-    }
-
-    private UsCeiling ReadCeiling(JsonElement json, string pointer)
+    private UsCeiling ReadCeiling(ref JsonCursor json, string pointer)
     {
         string? category = null;
-        var parts = new FigureReader.Parts();
-        foreach (JsonProperty member in json.EnumerateObject())
+        var parts = new FigureReader.Parts(figures.Numbers);
+        json.OpenObject(pointer);
+        while (json.NextMember(out string word))
         {
-            string word = WordMemo.Name(member);
             if (word == "category")
             {
-                category = WordMemo.Value(member.Value);
+                category = json.Word(pointer);
             }
-            else if (!parts.Take(word, member.Value))
+            else
             {
-                throw FigureReader.Unknown(pointer, member);
+                parts.Take(word, ref json, pointer);
             }
         }
 
-        double percent = parts.Value ?? throw FigureReader.Broken(pointer, "needs a value");
-        return new UsCeiling(category ?? throw FigureReader.Broken(pointer, "needs a category"), figures.Cite(percent, parts, pointer));
+        return new UsCeiling(category ?? throw FigureReader.Broken(pointer, "needs a category"), figures.Cite(FigureReader.ValueOf(parts, pointer), parts, pointer));
     }
 
-    private Cited<ValueList<string>> ReadClasses(JsonElement json, string pointer)
+    private Cited<ValueList<string>> ReadClasses(ref JsonCursor json, string pointer)
     {
         ValueList<string> classes = default;
         var parts = new FigureReader.Parts();
-        foreach (JsonProperty member in json.EnumerateObject())
+        json.OpenObject(pointer);
+        while (json.NextMember(out string word))
         {
-            string word = WordMemo.Name(member);
             if (word == "are")
             {
-                classes = Strings(member.Value, FigureReader.Under(pointer, "are"));
+                classes = FigureReader.Strings(ref json, FigureReader.Under(pointer, "are"));
             }
-            else if (!parts.Take(word, member.Value))
+            else
             {
-                throw FigureReader.Unknown(pointer, member);
+                parts.Take(word, ref json, pointer);
             }
         }
 

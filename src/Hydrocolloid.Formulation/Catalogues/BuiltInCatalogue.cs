@@ -1,5 +1,4 @@
 using System.Buffers;
-using System.Text.Json;
 
 namespace Hydrocolloid.Formulation.Catalogues;
 
@@ -51,14 +50,14 @@ internal static class BuiltInCatalogue
 
     private static IngredientFacts Read(string id, string document)
     {
-        // One size of buffer for all documents: a stream would be read into a buffer of a size of its own, and the pool would come to hold every size.
+        // One size of buffer for all documents: the pool would otherwise come to hold every size.
         using Stream stream = Open(document);
-        byte[] buffer = ArrayPool<byte>.Shared.Rent(Math.Max((int)stream.Length, UsualBuffer));
+        int length = (int)stream.Length;
+        byte[] buffer = ArrayPool<byte>.Shared.Rent(Math.Max(length, UsualBuffer));
         try
         {
-            int read = stream.Read(buffer, 0, (int)stream.Length); // a resource is in memory and is read whole
-            using var json = JsonDocument.Parse(buffer.AsMemory(0, read));
-            return Read(id, document, json);
+            length = stream.Read(buffer, 0, length); // a resource is in memory and is read whole
+            return Read(id, document, buffer.AsSpan(0, length));
         }
         finally
         {
@@ -66,48 +65,70 @@ internal static class BuiltInCatalogue
         }
     }
 
-    private static IngredientFacts Read(string id, string document, JsonDocument json)
+    private static IngredientFacts Read(string id, string document, ReadOnlySpan<byte> json)
     {
-        JsonElement ingredient = ListOf(json, document, "ingredients")[0];
+        JsonCursor ingredients = ListOf(json, document, "ingredients");
+        ingredients.NextItem();
+        JsonCursor again = ingredients;
         try
         {
             // The text of every place would cost a third of the reading, so places are kept only once something is wrong.
-            return Reading.Ingredients.Read(ingredient, id, "");
+            return Reading.Ingredients.Read(ref ingredients, id, "");
         }
         catch (CatalogueDocumentException)
         {
-            return Reading.Ingredients.Read(ingredient, id, document);
+            return Reading.Ingredients.Read(ref again, id, document);
         }
     }
 
-    private static JsonDocument Parse(string document)
+    private static ValueList<T> Read<T>(string document, string list, ItemReader<T> read)
+    {
+        JsonCursor json = ListOf(Whole(document), document, list);
+        return FigureReader.List(ref json, document, read);
+    }
+
+    private static byte[] Whole(string document)
     {
         using Stream stream = Open(document);
-        return JsonDocument.Parse(stream);
+        byte[] json = new byte[stream.Length];
+        _ = stream.Read(json, 0, json.Length);
+        return json;
     }
 
     private static Stream Open(string document) => typeof(BuiltInCatalogue).Assembly.GetManifestResourceStream(document)!;
 
-    private static JsonElement ListOf(string document, string list) => ListOf(Parse(document), document, list);
-
-    // Members are not checked for repetition here: the tests do it for the built-in documents.
-    private static JsonElement ListOf(JsonDocument json, string document, string list)
+    // A built-in document is format, version and one list; members are not checked for repetition here: the tests do it.
+    private static JsonCursor ListOf(ReadOnlySpan<byte> document, string name, string list)
     {
-        JsonElement items = default;
-        foreach (JsonProperty member in json.RootElement.EnumerateObject())
+        var json = new JsonCursor(document);
+        json.OpenObject(name);
+        while (json.NextMember(out string word))
         {
-            if (member.NameEquals(list))
+            if (word == list)
             {
-                items = member.Value;
+                return json;
             }
-            else if (!(member.NameEquals("format"u8) && member.Value.ValueEquals("hydrocolloid-catalogue"u8))
-                && !(member.NameEquals("version"u8) && member.Value.GetInt32() == 1))
+
+            if (!(word == "format" && json.Is("hydrocolloid-catalogue")) && !(word == "version" && json.Number(name) == 1))
             {
-                throw FigureReader.Unknown(document, member);
+                throw FigureReader.Unknown(name, word);
             }
         }
 
-        return items.ValueKind == JsonValueKind.Array ? items : throw FigureReader.Broken(document, $"needs {list}");
+        throw FigureReader.Broken(name, $"needs {list}");
+    }
+
+    private static SourceList ReadSources()
+    {
+        byte[] document = Whole(SourcesDocument);
+        JsonCursor json = ListOf(document, SourcesDocument, "sources");
+        return new SourceList(document.AsMemory(json.Start), "");
+    }
+
+    private static LabellingFacts ReadLabels()
+    {
+        var json = new JsonCursor(Whole(LabellingDocument));
+        return new LabellingReader(Reading.Figures).Read(ref json, LabellingDocument);
     }
 
     private static IngredientFacts FactsOf(string id) => Get(id).Facts;
@@ -122,7 +143,7 @@ internal static class BuiltInCatalogue
         {
             // "hydrocolloids/seaweed/agar.json": the hydrocolloids come first, then the pantry, each in order of its folders and ids.
             string[] documents = typeof(BuiltInCatalogue).Assembly.GetManifestResourceNames();
-            Array.Sort(documents, StringComparer.Ordinal);
+            Array.Sort(documents, string.CompareOrdinal); // with a comparer it costs a millisecond more at first use
             var entries = new List<CatalogueEntry>(documents.Length);
             foreach (string document in documents)
             {
@@ -139,7 +160,7 @@ internal static class BuiltInCatalogue
 
     private static class Reading
     {
-        public static readonly SourceList Sources = new(ListOf(SourcesDocument, "sources"));
+        public static readonly SourceList Sources = ReadSources();
 
         public static readonly FigureReader Figures = new(Sources);
 
@@ -148,34 +169,30 @@ internal static class BuiltInCatalogue
 
     private static class Identities
     {
-        public static readonly ValueList<Additive> All = FigureReader.List(
-            ListOf(AdditivesDocument, "additives"), AdditivesDocument, new AdditiveReader(Reading.Figures).Read);
+        public static readonly ValueList<Additive> All = Read(AdditivesDocument, "additives", new AdditiveReader(Reading.Figures).Read);
 
         public static readonly EntryIndex<Additive> ByEntry = new(All, a => a.Entries);
     }
 
     private static class KnownFailures
     {
-        public static readonly ValueList<KnownFailure> All = FigureReader.List(
-            ListOf(FailuresDocument, "failures"), FailuresDocument, new FailureReader(Reading.Figures).Read);
+        public static readonly ValueList<KnownFailure> All = Read(FailuresDocument, "failures", new FailureReader(Reading.Figures).Read);
     }
 
     private static class Labels
     {
-        public static readonly LabellingFacts Facts = new LabellingReader(Reading.Figures).Read(Parse(LabellingDocument).RootElement, LabellingDocument);
+        public static readonly LabellingFacts Facts = ReadLabels();
     }
 
     private static class Pairs
     {
-        public static readonly ValueList<Synergy> All = FigureReader.List(
-            ListOf(SynergiesDocument, "synergies"), SynergiesDocument, new SynergyReader(Reading.Figures).Read);
+        public static readonly ValueList<Synergy> All = Read(SynergiesDocument, "synergies", new SynergyReader(Reading.Figures).Read);
 
         public static readonly EntryIndex<Synergy> ByEntry = new(All, s => s.First.Concat(s.Second));
     }
 
     private static class Ways
     {
-        public static readonly ValueList<Technique> All = FigureReader.List(
-            ListOf(TechniquesDocument, "techniques"), TechniquesDocument, new TechniqueReader(Reading.Figures).Read);
+        public static readonly ValueList<Technique> All = Read(TechniquesDocument, "techniques", new TechniqueReader(Reading.Figures).Read);
     }
 }

@@ -8,7 +8,7 @@ namespace Hydrocolloid.Formulation;
 public sealed class Catalogue
 {
     private readonly List<CatalogueEntry> _entries;
-    private readonly Dictionary<string, CatalogueEntry> _byId = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, CatalogueEntry> _byId;
     private readonly Lazy<SourceList> _sources;
     private Ingredient[]? _all;
 
@@ -16,6 +16,7 @@ public sealed class Catalogue
     {
         _entries = entries;
         _sources = sources;
+        _byId = new Dictionary<string, CatalogueEntry>(entries.Count, StringComparer.Ordinal);
         foreach (CatalogueEntry entry in entries)
         {
             _byId.Add(entry.Id, entry);
@@ -26,7 +27,7 @@ public sealed class Catalogue
     public static Catalogue BuiltIn => BuiltInCatalogue.Value;
 
     /// <summary>All ingredients: the built-in hydrocolloids, the built-in pantry, then own ones.</summary>
-    public ValueList<Ingredient> All => ValueList<Ingredient>.Own(_all ??= [.. _entries.Select(e => e.Ingredient)]);
+    public ValueList<Ingredient> All => ValueList<Ingredient>.Own(_all ??= Open());
 
     /// <summary>All hydrocolloids.</summary>
     public IEnumerable<Ingredient> Hydrocolloids => All.Where(i => i.Profile is not null);
@@ -100,6 +101,17 @@ public sealed class Catalogue
         var own = Guard.NotNull(ingredients).ToDictionary(i => Guard.NotNull(i, nameof(ingredients)).Id, i => new CatalogueEntry(i), StringComparer.Ordinal);
         IEnumerable<CatalogueEntry> kept = _entries.Select(e => own.TryGetValue(e.Id, out CatalogueEntry? mine) ? mine : e);
         return new Catalogue([.. kept, .. ingredients.Where(i => !_byId.ContainsKey(i.Id)).Select(i => own[i.Id])], sources);
+    }
+
+    private Ingredient[] Open()
+    {
+        var all = new Ingredient[_entries.Count];
+        for (int i = 0; i < all.Length; i++)
+        {
+            all[i] = _entries[i].Ingredient;
+        }
+
+        return all;
     }
 
     private static bool AnswersTo(Ingredient ingredient, string wanted)

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text.Json;
 using Hydrocolloid.Formulation.Internal;
 
 namespace Hydrocolloid.Formulation.Catalogues;
@@ -7,30 +6,54 @@ namespace Hydrocolloid.Formulation.Catalogues;
 /// <summary>Reads figures and facts with their sources (docs/catalogue-format.md).</summary>
 internal sealed class FigureReader
 {
-    // Kept, because a catalogue holds thousands of lists and a delegate made for each would be a sixth of all it allocates.
-    private readonly Func<JsonElement, string, Cited<NumberRange>> _range;
-    private readonly Func<JsonElement, string, Cited<TemperatureRange>> _celsius;
-    private readonly Func<JsonElement, string, Cited<DurationRange>> _minutes;
-    private readonly Func<JsonElement, string, Cited<DurationRange>> _hours;
-    private readonly Func<JsonElement, string, Cited<double>> _number;
-    private readonly Func<JsonElement, string, Cited<string>> _fact;
-    private readonly Func<JsonElement, string, Source> _source;
+    private static readonly ItemReader<string> s_text = TextOf;
+    private static readonly ItemReader<string> s_word = WordOf;
+
     private readonly SourceList _sources;
+    private readonly Shape _celsius;
+    private readonly Shape _minutes;
+    private readonly Shape _hours;
+
+    // Kept, because a catalogue holds thousands of lists and a delegate made for each would be a sixth of all it allocates.
+    private readonly ItemReader<Cited<string>> _fact;
 
     public FigureReader(SourceList sources)
     {
         _sources = sources;
-        _range = Range;
-        _celsius = Celsius;
-        _minutes = Minutes;
-        _hours = Hours;
-        _number = Number;
         _fact = Fact;
-        _source = (id, at) => _sources.Get(WordMemo.Value(id), at);
+        _celsius = Figures<Cited<TemperatureRange>>(Celsius);
+        _minutes = Figures<Cited<DurationRange>>(Minutes);
+        _hours = Figures<Cited<DurationRange>>(Hours);
+        Numbers = Figures<Cited<double>>(Number);
+        Ranges = Figures<Cited<NumberRange>>(Range);
     }
 
-    /// <summary>Collects what every figure may say, whatever its value is, and refuses members that nothing takes.</summary>
-    public struct Parts
+    /// <summary>The members of a fact in words.</summary>
+    public static Shape Texts { get; } = new() { HasText = true };
+
+    /// <summary>The members of a value that is a number and more.</summary>
+    public static Shape Values { get; } = new() { HasNumbers = true };
+
+    /// <summary>The members of a number.</summary>
+    public Shape Numbers { get; }
+
+    /// <summary>The members of a range of numbers.</summary>
+    public Shape Ranges { get; }
+
+    /// <summary>The members that a kind of figure may have beside its source and note.</summary>
+    public sealed class Shape
+    {
+        public bool HasNumbers { get; init; }
+
+        public bool HasText { get; init; }
+
+        /// <summary>Reads the competing values; null if there can be none.</summary>
+        public ItemReader<Array>? Others { get; init; }
+    }
+
+    /// <summary>Collects what every figure may say, whatever its value is.</summary>
+    /// <param name="shape">What it may say beside its source and note; null if nothing.</param>
+    public struct Parts(Shape? shape)
     {
         public double? Min;
         public double? Max;
@@ -41,109 +64,99 @@ internal sealed class FigureReader
         public CitationBasis Basis;
         public bool CitedTwice;
         public string? At;
-        public JsonElement DerivedFrom;
-        public JsonElement Others;
+        public string[]? DerivedFrom;
+        public Array? Others;
 
-        public bool Take(string word, JsonElement value)
+        /// <summary>Takes a member, or refuses it.</summary>
+        public void Take(string word, ref JsonCursor json, string pointer)
         {
+            string at = Under(pointer, word);
             switch (word)
             {
-                case "min": Min = value.GetDouble(); break;
-                case "max": Max = value.GetDouble(); break;
-                case "value" when value.ValueKind == JsonValueKind.Number: Value = value.GetDouble(); break;
-                case "text": Text = value.GetString(); break;
-                case "note": Note = value.GetString(); break;
-                case "read" or "practice": CiteAs(CitationBasis.Read, value); break;
-                case "recalled": CiteAs(CitationBasis.Recalled, value); break;
-                case "estimated": CiteAs(CitationBasis.Estimated, value); break;
-                case "at": At = WordMemo.Value(value); break;
-                case "derivedFrom": DerivedFrom = value; break;
-                case "others": Others = value; break;
-                default: return false;
+                case "min" when shape is { HasNumbers: true }: Min = json.Number(at); break;
+                case "max" when shape is { HasNumbers: true }: Max = json.Number(at); break;
+                case "value" when shape is { HasNumbers: true }: Value = json.Number(at); break;
+                case "text" when shape is { HasText: true }: Text = json.Text(at); break;
+                case "note": Note = json.Text(at); break;
+                case "read" or "practice": CiteAs(CitationBasis.Read, ref json, at); break;
+                case "recalled": CiteAs(CitationBasis.Recalled, ref json, at); break;
+                case "estimated": CiteAs(CitationBasis.Estimated, ref json, at); break;
+                case "at": At = json.Word(at); break;
+                case "derivedFrom": DerivedFrom = Items(ref json, at, s_word); break;
+                case "others" when shape is { Others: not null }: Others = shape.Others(ref json, at); break;
+                default: throw Unknown(pointer, word);
             }
-
-            return true;
         }
 
-        private void CiteAs(CitationBasis basis, JsonElement source)
+        private void CiteAs(CitationBasis basis, ref JsonCursor json, string pointer)
         {
             CitedTwice = SourceId is not null;
-            SourceId = WordMemo.Value(source);
+            SourceId = json.Word(pointer);
             Basis = basis;
         }
     }
 
-    public Cited<NumberRange> Range(JsonElement json, string pointer) => Range(PartsOf(json, pointer), pointer);
+    public Cited<NumberRange> Range(ref JsonCursor json, string pointer) => Range(PartsOf(Ranges, ref json, pointer), pointer);
 
     public Cited<NumberRange> Range(in Parts parts, string pointer)
-        => new(NotNegative(RangeOf(parts, pointer), pointer), CitationOf(parts, pointer), parts.Note, RestsOn(parts, pointer), OthersOf(parts, pointer, _range));
-
-    public Cited<TemperatureRange> Celsius(JsonElement json, string pointer)
     {
-        Parts parts = PartsOf(json, pointer);
+        NumberRange range = RangeOf(parts, pointer);
+        return range.Min < 0 || range.Max < 0 ? throw Broken(pointer, "must not be negative") : Cite(range, parts, pointer);
+    }
+
+    public Cited<TemperatureRange> Celsius(ref JsonCursor json, string pointer)
+    {
+        Parts parts = PartsOf(_celsius, ref json, pointer);
         var range = new TemperatureRange(RangeOf(parts, pointer));
-        if (range.Celsius.Min < Guard.AbsoluteZeroCelsius || range.Celsius.Max < Guard.AbsoluteZeroCelsius)
-        {
-            throw Broken(pointer, "is under absolute zero");
-        }
-
-        return new(range, CitationOf(parts, pointer), parts.Note, RestsOn(parts, pointer), OthersOf(parts, pointer, _celsius));
+        return range.Celsius.Min < Guard.AbsoluteZeroCelsius || range.Celsius.Max < Guard.AbsoluteZeroCelsius ? throw Broken(pointer, "is under absolute zero")
+            : Cite(range, parts, pointer);
     }
 
-    public Cited<DurationRange> Minutes(JsonElement json, string pointer)
+    public Cited<DurationRange> Minutes(ref JsonCursor json, string pointer) => InSeconds(PartsOf(_minutes, ref json, pointer), 60, pointer);
+
+    public Cited<DurationRange> Hours(ref JsonCursor json, string pointer) => InSeconds(PartsOf(_hours, ref json, pointer), 3600, pointer);
+
+    public Cited<double> Number(ref JsonCursor json, string pointer)
     {
-        Parts parts = PartsOf(json, pointer);
-        return new(InSeconds(parts, 60, pointer), CitationOf(parts, pointer), parts.Note, RestsOn(parts, pointer), OthersOf(parts, pointer, _minutes));
+        Parts parts = PartsOf(Numbers, ref json, pointer);
+        return Cite(ValueOf(parts, pointer), parts, pointer);
     }
 
-    public Cited<DurationRange> Hours(JsonElement json, string pointer)
-    {
-        Parts parts = PartsOf(json, pointer);
-        return new(InSeconds(parts, 3600, pointer), CitationOf(parts, pointer), parts.Note, RestsOn(parts, pointer), OthersOf(parts, pointer, _hours));
-    }
+    public Cited<string> Fact(ref JsonCursor json, string pointer) => Fact(PartsOf(Texts, ref json, pointer), pointer);
 
-    public Cited<double> Number(JsonElement json, string pointer)
-    {
-        Parts parts = PartsOf(json, pointer);
-        double value = parts.Value ?? throw Broken(pointer, "needs a value");
-        return new(value, CitationOf(parts, pointer), parts.Note, RestsOn(parts, pointer), OthersOf(parts, pointer, _number));
-    }
-
-    public Cited<string> Fact(JsonElement json, string pointer) => Fact(PartsOf(json, pointer), pointer);
-
-    public Cited<string> Fact(in Parts parts, string pointer)
-    {
-        string text = parts.Text ?? throw Broken(pointer, "needs a text");
-        return new(text, CitationOf(parts, pointer), parts.Note, RestsOn(parts, pointer), OthersOf(parts, pointer, _fact));
-    }
+    public Cited<string> Fact(in Parts parts, string pointer) => Cite(parts.Text ?? throw Broken(pointer, "needs a text"), parts, pointer);
 
     /// <summary>A fact that says what it is about.</summary>
-    public AgentFact FactOfTopic(JsonElement json, string pointer)
+    public AgentFact FactOfTopic(ref JsonCursor json, string pointer)
     {
-        var parts = new Parts();
+        var parts = new Parts(Texts);
         string? topic = null;
-        foreach (JsonProperty member in json.EnumerateObject())
+        json.OpenObject(pointer);
+        while (json.NextMember(out string word))
         {
-            string word = WordMemo.Name(member);
             if (word == "topic")
             {
-                topic = WordMemo.Value(member.Value);
+                topic = json.Word(pointer);
             }
-            else if (!parts.Take(word, member.Value))
+            else
             {
-                throw Unknown(pointer, member);
+                parts.Take(word, ref json, pointer);
             }
         }
 
         return new AgentFact(topic ?? throw Broken(pointer, "needs a topic"), Fact(parts, pointer));
     }
 
-    /// <summary>A value that is neither figure nor text, with what its members say of its source.</summary>
+    /// <summary>A value with what its members say of its source.</summary>
     public Cited<T> Cite<T>(T value, in Parts parts, string pointer)
         where T : notnull
-        => new(value, CitationOf(parts, pointer), parts.Note, RestsOn(parts, pointer));
+        => new(value, CitationOf(parts, pointer), parts.Note, RestsOn(parts, pointer), parts.Others is Cited<T>[] others ? ValueList<Cited<T>>.Own(others) : default);
 
-    public ValueList<Cited<string>> Facts(JsonElement json, string pointer) => List(json, pointer, _fact);
+    /// <summary>The one number of a figure that is no range.</summary>
+    public static double ValueOf(in Parts parts, string pointer)
+        => parts is { Min: null, Max: null, Value: { } value } ? value : throw Broken(pointer, "needs one value");
+
+    public ValueList<Cited<string>> Facts(ref JsonCursor json, string pointer) => List(ref json, pointer, _fact);
 
     public Citation CitationOf(in Parts parts, string pointer)
     {
@@ -156,59 +169,92 @@ internal sealed class FigureReader
         return _sources.Cite(source, parts.At, parts.Basis, pointer);
     }
 
-    public static ValueList<T> List<T>(JsonElement json, string pointer, Func<JsonElement, string, T> read)
+    /// <summary>The members of a figure that has none of its own.</summary>
+    public static Parts PartsOf(Shape? shape, ref JsonCursor json, string pointer)
     {
-        var items = new T[json.GetArrayLength()];
-        int i = 0;
-        foreach (JsonElement item in json.EnumerateArray())
+        var parts = new Parts(shape);
+        json.OpenObject(pointer);
+        while (json.NextMember(out string word))
         {
-            items[i] = read(item, pointer.Length == 0 ? "" : pointer + "/" + i.ToString(CultureInfo.InvariantCulture));
-            i++;
-        }
-
-        return ValueList<T>.Own(items);
-    }
-
-    /// <summary>The pointer of a member; nothing if places are not kept (see <see cref="BuiltInCatalogue"/>).</summary>
-    public static string Under(string pointer, string member) => pointer.Length == 0 ? "" : pointer + "/" + member;
-
-    public static CatalogueDocumentException Broken(string pointer, string message) => new(pointer, message);
-
-    public static CatalogueDocumentException Unknown(string pointer, JsonProperty member) => Broken(pointer, $"'{member.Name}' is not a member of the format");
-
-    private static NumberRange NotNegative(NumberRange range, string pointer)
-        => range.Min < 0 || range.Max < 0 ? throw Broken(pointer, "must not be negative") : range;
-
-    private static NumberRange RangeOf(in Parts parts, string pointer)
-        => parts is { Min: null, Max: null, Value: null } ? throw Broken(pointer, "needs min, max or value")
-            : parts is { Min: null, Max: null } ? NumberRange.Single(parts.Value!.Value) : new NumberRange(parts.Min, parts.Max);
-
-    private static DurationRange InSeconds(in Parts parts, double secondsPerUnit, string pointer)
-    {
-        NumberRange range = RangeOf(parts, pointer);
-        return new DurationRange(new NumberRange(range.Min * secondsPerUnit, range.Max * secondsPerUnit));
-    }
-
-    private static Parts PartsOf(JsonElement json, string pointer)
-    {
-        var parts = new Parts();
-        foreach (JsonProperty member in json.EnumerateObject())
-        {
-            string word = WordMemo.Name(member);
-            if (!parts.Take(word, member.Value))
-            {
-                throw Unknown(pointer, member);
-            }
+            parts.Take(word, ref json, pointer);
         }
 
         return parts;
     }
 
-    private ValueList<Source> RestsOn(in Parts parts, string pointer)
-        => parts.DerivedFrom.ValueKind == JsonValueKind.Undefined ? default
-            : List(parts.DerivedFrom, Under(pointer, "derivedFrom"), _source);
+    public static ValueList<T> List<T>(ref JsonCursor json, string pointer, ItemReader<T> read) => ValueList<T>.Own(Items(ref json, pointer, read));
 
-    private static ValueList<TFigure> OthersOf<TFigure>(in Parts parts, string pointer, Func<JsonElement, string, TFigure> read)
-        where TFigure : class
-        => parts.Others.ValueKind == JsonValueKind.Undefined ? default : List(parts.Others, Under(pointer, "others"), read);
+    public static ValueList<string> Strings(ref JsonCursor json, string pointer) => List(ref json, pointer, s_text);
+
+    /// <summary>The pointer of a member; nothing if places are not kept (see <see cref="BuiltInCatalogue"/>).</summary>
+    public static string Under(string pointer, string member) => pointer.Length == 0 ? "" : pointer + "/" + member;
+
+    /// <summary>The pointer of an item; nothing if places are not kept.</summary>
+    public static string Under(string pointer, int item) => pointer.Length == 0 ? "" : pointer + "/" + item.ToString(CultureInfo.InvariantCulture);
+
+    public static CatalogueDocumentException Broken(string pointer, string message) => new(pointer, message);
+
+    public static CatalogueDocumentException Unknown(string pointer, string member) => Broken(pointer, $"'{member}' is not a member of the format");
+
+    // Grown by hand: most lists hold one item, and a list of every type would have its methods compiled when the program starts.
+    private static T[] Items<T>(ref JsonCursor json, string pointer, ItemReader<T> read)
+    {
+        json.OpenList(pointer);
+        T[] items = [];
+        int count = 0;
+        while (json.NextItem())
+        {
+            T item = read(ref json, Under(pointer, count));
+            if (count == items.Length)
+            {
+                Array.Resize(ref items, Math.Max(1, count * 2));
+            }
+
+            items[count] = item;
+            count++;
+        }
+
+        if (count < items.Length)
+        {
+            Array.Resize(ref items, count);
+        }
+
+        return items;
+    }
+
+    private static string TextOf(ref JsonCursor json, string pointer) => json.Text(pointer);
+
+    private static string WordOf(ref JsonCursor json, string pointer) => json.Word(pointer);
+
+    private static Shape Figures<T>(ItemReader<T> read) => new() { HasNumbers = true, Others = (ref json, pointer) => Items(ref json, pointer, read) };
+
+    private static NumberRange RangeOf(in Parts parts, string pointer) => parts switch
+    {
+        { Min: null, Max: null, Value: null } => throw Broken(pointer, "needs min, max or value"),
+        { Min: null, Max: null } => NumberRange.Single(parts.Value!.Value),
+        { Value: null } => new NumberRange(parts.Min, parts.Max),
+        _ => throw Broken(pointer, "has a value and a range"),
+    };
+
+    private Cited<DurationRange> InSeconds(in Parts parts, double secondsPerUnit, string pointer)
+    {
+        NumberRange range = RangeOf(parts, pointer);
+        return Cite(new DurationRange(new NumberRange(range.Min * secondsPerUnit, range.Max * secondsPerUnit)), parts, pointer);
+    }
+
+    private ValueList<Source> RestsOn(in Parts parts, string pointer)
+    {
+        if (parts.DerivedFrom is not { } ids)
+        {
+            return default;
+        }
+
+        var sources = new Source[ids.Length];
+        for (int i = 0; i < ids.Length; i++)
+        {
+            sources[i] = _sources.Get(ids[i], Under(Under(pointer, "derivedFrom"), i));
+        }
+
+        return ValueList<Source>.Own(sources);
+    }
 }

@@ -1,4 +1,3 @@
-using System.Text.Json;
 using Hydrocolloid.Formulation.Internal;
 
 namespace Hydrocolloid.Formulation.Catalogues;
@@ -14,9 +13,9 @@ internal sealed class IngredientReader(FigureReader figures, Func<string, Ingred
     /// <param name="json">The entry.</param>
     /// <param name="id">The id that it must have.</param>
     /// <param name="pointer">Where it stands.</param>
-    public IngredientFacts Read(JsonElement json, string id, string pointer) => Read(json, id, pointer, null);
+    public IngredientFacts Read(ref JsonCursor json, string id, string pointer) => Read(ref json, id, pointer, null);
 
-    private IngredientFacts Read(JsonElement json, string id, string pointer, IngredientFacts? like)
+    private IngredientFacts Read(ref JsonCursor json, string id, string pointer, IngredientFacts? like)
     {
         // What stands for an entry is what it is like, until it states its own; names and provenance are each entry's own.
         IngredientFacts from = like ?? IngredientFacts.None;
@@ -36,35 +35,39 @@ internal sealed class IngredientReader(FigureReader figures, Func<string, Ingred
         Cited<Protease>? protease = from.Protease;
         Cited<MilkProtein>? milkProtein = from.MilkProtein;
         Cited<TitratableAcidity>? acidity = from.TitratableAcidity;
-        foreach (JsonProperty member in json.EnumerateObject())
+        JsonCursor start = json; // read again from here, once it is known what the entry is like
+        json.OpenObject(pointer);
+        while (json.NextMember(out string word))
         {
-            string word = WordMemo.Name(member);
             string at = FigureReader.Under(pointer, word);
             switch (word)
             {
-                case "id" when !member.Value.ValueEquals(id): throw FigureReader.Broken(pointer, $"needs the id '{id}'");
+                case "id" when !json.Is(id): throw FigureReader.Broken(pointer, $"needs the id '{id}'");
                 case "id": break;
-                case "like" when like is null: return Read(json, id, pointer, Like(member.Value, pointer));
+                case "like" when like is null:
+                    like = Like(json.Text(at), pointer);
+                    json = start;
+                    return Read(ref json, id, pointer, like);
                 case "like": break;
-                case "name": name = member.Value.GetString(); break;
-                case "synonyms": synonyms = Strings(member.Value, at); break;
-                case "category": category = WordMemo.Value(member.Value); break;
-                case "provenance": provenance = member.Value.GetString(); break;
-                case "additive": additive = ReadAdditive(member.Value, at); break;
-                case "origin": origin = ReadOrigin(member.Value, at); break;
-                case "diet": (diet, dietCitation) = ReadDiet(member.Value, at); break;
-                case "allergens": allergens = ReadAllergens(member.Value, at); break;
-                case "composition": composition = ReadComposition(member.Value, at); break;
-                case "ph": (ph, phRange) = ReadPh(member.Value, at); break;
-                case "brix": brix = figures.Number(member.Value, at); break;
-                case "densityKgPerM3": density = figures.Number(member.Value, at); break;
-                case "titratableAcidity": acidity = ReadAcidity(member.Value, at); break;
-                case "tannin": tannin = ReadTannin(member.Value, at); break;
-                case "protease": protease = ReadProtease(member.Value, at); break;
-                case "milkProtein": milkProtein = ReadMilkProtein(member.Value, at); break;
-                case "cautions": cautions = figures.Facts(member.Value, at); break;
-                case "hydrocolloid": profile = _profiles.Read(member.Value, at, from.Profile); break;
-                default: throw FigureReader.Unknown(pointer, member);
+                case "name": name = json.Text(at); break;
+                case "synonyms": synonyms = FigureReader.Strings(ref json, at); break;
+                case "category": category = json.Word(at); break;
+                case "provenance": provenance = json.Text(at); break;
+                case "additive": additive = ReadAdditive(ref json, at); break;
+                case "origin": origin = ReadOrigin(ref json, at); break;
+                case "diet": (diet, dietCitation) = ReadDiet(ref json, at); break;
+                case "allergens": allergens = ReadAllergens(ref json, at); break;
+                case "composition": composition = ReadComposition(ref json, at); break;
+                case "ph": (ph, phRange) = ReadPh(ref json, at); break;
+                case "brix": brix = figures.Number(ref json, at); break;
+                case "densityKgPerM3": density = figures.Number(ref json, at); break;
+                case "titratableAcidity": acidity = ReadAcidity(ref json, at); break;
+                case "tannin": tannin = ReadTannin(ref json, at); break;
+                case "protease": protease = ReadProtease(ref json, at); break;
+                case "milkProtein": milkProtein = ReadMilkProtein(ref json, at); break;
+                case "cautions": cautions = figures.Facts(ref json, at); break;
+                case "hydrocolloid": profile = _profiles.Read(ref json, at, from.Profile); break;
+                default: throw FigureReader.Unknown(pointer, word);
             }
         }
 
@@ -73,45 +76,37 @@ internal sealed class IngredientReader(FigureReader figures, Func<string, Ingred
             ph, phRange, brix, density, cautions, profile, tannin, protease, milkProtein, acidity);
     }
 
-    private IngredientFacts Like(JsonElement id, string pointer)
-        => entry(id.GetString()!) ?? throw FigureReader.Broken(FigureReader.Under(pointer, "like"), $"'{id.GetString()}' is no entry that it could be like");
+    private IngredientFacts Like(string id, string pointer)
+        => entry(id) ?? throw FigureReader.Broken(FigureReader.Under(pointer, "like"), $"'{id}' is no entry that it could be like");
 
-    private static ValueList<string> Strings(JsonElement json, string pointer) => FigureReader.List(json, pointer, (s, _) => s.GetString()!);
-
-    private AdditiveNumbers ReadAdditive(JsonElement json, string pointer)
+    private AdditiveNumbers ReadAdditive(ref JsonCursor json, string pointer)
     {
         ValueList<string> e = default, ins = default;
         var parts = new FigureReader.Parts();
-        foreach (JsonProperty member in json.EnumerateObject())
+        json.OpenObject(pointer);
+        while (json.NextMember(out string word))
         {
-            string word = WordMemo.Name(member);
             switch (word)
             {
-                case "e": e = Strings(member.Value, FigureReader.Under(pointer, "e")); break;
-                case "ins": ins = Strings(member.Value, FigureReader.Under(pointer, "ins")); break;
-                default:
-                    if (!parts.Take(word, member.Value))
-                    {
-                        throw FigureReader.Unknown(pointer, member);
-                    }
-
-                    break;
+                case "e": e = FigureReader.Strings(ref json, FigureReader.Under(pointer, "e")); break;
+                case "ins": ins = FigureReader.Strings(ref json, FigureReader.Under(pointer, "ins")); break;
+                default: parts.Take(word, ref json, pointer); break;
             }
         }
 
         return new AdditiveNumbers(e, ins, figures.CitationOf(parts, pointer));
     }
 
-    private Origin ReadOrigin(JsonElement json, string pointer)
+    private Origin ReadOrigin(ref JsonCursor json, string pointer)
     {
         OriginClass? origin = null;
-        var parts = new FigureReader.Parts();
-        foreach (JsonProperty member in json.EnumerateObject())
+        var parts = new FigureReader.Parts(FigureReader.Texts);
+        json.OpenObject(pointer);
+        while (json.NextMember(out string word))
         {
-            string word = WordMemo.Name(member);
             if (word == "class")
             {
-                origin = member.Value.GetString() switch
+                origin = json.Text(pointer) switch
                 {
                     "mineral" => OriginClass.Mineral,
                     "plant" => OriginClass.Plant,
@@ -122,142 +117,124 @@ internal sealed class IngredientReader(FigureReader figures, Func<string, Ingred
                     _ => throw FigureReader.Broken(pointer, "is of no known class"),
                 };
             }
-            else if (!parts.Take(word, member.Value))
+            else
             {
-                throw FigureReader.Unknown(pointer, member);
+                parts.Take(word, ref json, pointer);
             }
         }
 
         return new Origin(origin ?? throw FigureReader.Broken(pointer, "needs a class"), figures.Fact(parts, pointer));
     }
 
-    private (DietaryFacts Facts, Citation Citation) ReadDiet(JsonElement json, string pointer)
+    private (DietaryFacts Facts, Citation Citation) ReadDiet(ref JsonCursor json, string pointer)
     {
         bool? vegan = null, vegetarian = null;
         string? animal = null;
         ValueList<Cited<string>> notes = default;
         var parts = new FigureReader.Parts();
-        foreach (JsonProperty member in json.EnumerateObject())
+        json.OpenObject(pointer);
+        while (json.NextMember(out string word))
         {
-            string word = WordMemo.Name(member);
             switch (word)
             {
-                case "vegan": vegan = member.Value.GetBoolean(); break;
-                case "vegetarian": vegetarian = member.Value.GetBoolean(); break;
-                case "animalSource": animal = member.Value.GetString(); break;
-                case "notes": notes = figures.Facts(member.Value, FigureReader.Under(pointer, "notes")); break;
-                default:
-                    if (!parts.Take(word, member.Value))
-                    {
-                        throw FigureReader.Unknown(pointer, member);
-                    }
-
-                    break;
+                case "vegan": vegan = json.Flag(pointer); break;
+                case "vegetarian": vegetarian = json.Flag(pointer); break;
+                case "animalSource": animal = json.Text(pointer); break;
+                case "notes": notes = figures.Facts(ref json, FigureReader.Under(pointer, "notes")); break;
+                default: parts.Take(word, ref json, pointer); break;
             }
         }
 
         return (new DietaryFacts(vegan, vegetarian, animal, notes), figures.CitationOf(parts, pointer));
     }
 
-    private Cited<ValueList<Allergen>> ReadAllergens(JsonElement json, string pointer)
+    private Cited<ValueList<Allergen>> ReadAllergens(ref JsonCursor json, string pointer)
     {
         ValueList<Allergen> contains = default;
         var parts = new FigureReader.Parts();
-        foreach (JsonProperty member in json.EnumerateObject())
+        json.OpenObject(pointer);
+        while (json.NextMember(out string word))
         {
-            string word = WordMemo.Name(member);
             if (word == "contains")
             {
-                contains = FigureReader.List(member.Value, FigureReader.Under(pointer, "contains"), (a, at)
-                    => Words.TryAllergen(a.GetString(), out Allergen allergen) ? allergen : throw FigureReader.Broken(at, "is not an allergen"));
+                contains = FigureReader.List(ref json, FigureReader.Under(pointer, "contains"), (ref item, at)
+                    => Words.TryAllergen(item.Text(at), out Allergen allergen) ? allergen : throw FigureReader.Broken(at, "is not an allergen"));
             }
-            else if (!parts.Take(word, member.Value))
+            else
             {
-                throw FigureReader.Unknown(pointer, member);
+                parts.Take(word, ref json, pointer);
             }
         }
 
-        return new Cited<ValueList<Allergen>>(contains, figures.CitationOf(parts, pointer), parts.Note);
+        return figures.Cite(contains, parts, pointer);
     }
 
-    private Cited<Composition> ReadComposition(JsonElement json, string pointer)
+    private Cited<Composition> ReadComposition(ref JsonCursor json, string pointer)
     {
         double? water = null, sugars = null, other = null, fibre = null, protein = null, fat = null, ash = null, ethanol = null, acids = null;
         double? calcium = null, potassium = null, sodium = null, magnesium = null;
         var parts = new FigureReader.Parts();
-        foreach (JsonProperty member in json.EnumerateObject())
+        json.OpenObject(pointer);
+        while (json.NextMember(out string word))
         {
-            string word = WordMemo.Name(member);
             switch (word)
             {
-                case "water": water = member.Value.GetDouble(); break;
-                case "sugars": sugars = member.Value.GetDouble(); break;
-                case "otherCarbohydrate": other = member.Value.GetDouble(); break;
-                case "fibre": fibre = member.Value.GetDouble(); break;
-                case "protein": protein = member.Value.GetDouble(); break;
-                case "fat": fat = member.Value.GetDouble(); break;
-                case "ash": ash = member.Value.GetDouble(); break;
-                case "ethanol": ethanol = member.Value.GetDouble(); break;
-                case "organicAcids": acids = member.Value.GetDouble(); break;
-                case "calcium": calcium = member.Value.GetDouble(); break;
-                case "potassium": potassium = member.Value.GetDouble(); break;
-                case "sodium": sodium = member.Value.GetDouble(); break;
-                case "magnesium": magnesium = member.Value.GetDouble(); break;
-                default:
-                    if (!parts.Take(word, member.Value))
-                    {
-                        throw FigureReader.Unknown(pointer, member);
-                    }
-
-                    break;
+                case "water": water = json.Number(pointer); break;
+                case "sugars": sugars = json.Number(pointer); break;
+                case "otherCarbohydrate": other = json.Number(pointer); break;
+                case "fibre": fibre = json.Number(pointer); break;
+                case "protein": protein = json.Number(pointer); break;
+                case "fat": fat = json.Number(pointer); break;
+                case "ash": ash = json.Number(pointer); break;
+                case "ethanol": ethanol = json.Number(pointer); break;
+                case "organicAcids": acids = json.Number(pointer); break;
+                case "calcium": calcium = json.Number(pointer); break;
+                case "potassium": potassium = json.Number(pointer); break;
+                case "sodium": sodium = json.Number(pointer); break;
+                case "magnesium": magnesium = json.Number(pointer); break;
+                default: parts.Take(word, ref json, pointer); break;
             }
         }
 
         var composition = Composition.Per100Grams(water, sugars, other, fibre, protein, fat, ash, ethanol, acids, calcium, potassium, sodium, magnesium);
-        return new Cited<Composition>(composition, figures.CitationOf(parts, pointer), parts.Note);
+        return figures.Cite(composition, parts, pointer);
     }
 
-    private Cited<TanninLevel> ReadTannin(JsonElement json, string pointer)
+    private Cited<TanninLevel> ReadTannin(ref JsonCursor json, string pointer)
     {
         TanninLevel? level = null;
         var parts = new FigureReader.Parts();
-        foreach (JsonProperty member in json.EnumerateObject())
+        json.OpenObject(pointer);
+        while (json.NextMember(out string word))
         {
-            string word = WordMemo.Name(member);
             if (word == "level")
             {
-                level = Words.TryTanninLevel(member.Value.GetString(), out TanninLevel known) ? known : throw FigureReader.Broken(pointer, "level must be none, low, moderate or high");
+                level = Words.TryTanninLevel(json.Text(pointer), out TanninLevel known) ? known : throw FigureReader.Broken(pointer, "level must be none, low, moderate or high");
             }
-            else if (!parts.Take(word, member.Value))
+            else
             {
-                throw FigureReader.Unknown(pointer, member);
+                parts.Take(word, ref json, pointer);
             }
         }
 
         return figures.Cite(level ?? throw FigureReader.Broken(pointer, "needs a level"), parts, pointer);
     }
 
-    private Cited<Protease> ReadProtease(JsonElement json, string pointer)
+    private Cited<Protease> ReadProtease(ref JsonCursor json, string pointer)
     {
         string? enzyme = null;
         bool? active = null;
         bool disputed = false;
         var parts = new FigureReader.Parts();
-        foreach (JsonProperty member in json.EnumerateObject())
+        json.OpenObject(pointer);
+        while (json.NextMember(out string word))
         {
-            string word = WordMemo.Name(member);
             switch (word)
             {
-                case "enzyme": enzyme = member.Value.GetString(); break;
-                case "active": active = member.Value.GetBoolean(); break;
-                case "disputed": disputed = member.Value.GetBoolean(); break;
-                default:
-                    if (!parts.Take(word, member.Value))
-                    {
-                        throw FigureReader.Unknown(pointer, member);
-                    }
-
-                    break;
+                case "enzyme": enzyme = json.Text(pointer); break;
+                case "active": active = json.Flag(pointer); break;
+                case "disputed": disputed = json.Flag(pointer); break;
+                default: parts.Take(word, ref json, pointer); break;
             }
         }
 
@@ -265,24 +242,18 @@ internal sealed class IngredientReader(FigureReader figures, Func<string, Ingred
             : throw FigureReader.Broken(pointer, "needs an enzyme and whether it is active");
     }
 
-    private Cited<MilkProtein> ReadMilkProtein(JsonElement json, string pointer)
+    private Cited<MilkProtein> ReadMilkProtein(ref JsonCursor json, string pointer)
     {
         bool? casein = null, whey = null;
         var parts = new FigureReader.Parts();
-        foreach (JsonProperty member in json.EnumerateObject())
+        json.OpenObject(pointer);
+        while (json.NextMember(out string word))
         {
-            string word = WordMemo.Name(member);
             switch (word)
             {
-                case "casein": casein = member.Value.GetBoolean(); break;
-                case "whey": whey = member.Value.GetBoolean(); break;
-                default:
-                    if (!parts.Take(word, member.Value))
-                    {
-                        throw FigureReader.Unknown(pointer, member);
-                    }
-
-                    break;
+                case "casein": casein = json.Flag(pointer); break;
+                case "whey": whey = json.Flag(pointer); break;
+                default: parts.Take(word, ref json, pointer); break;
             }
         }
 
@@ -290,41 +261,32 @@ internal sealed class IngredientReader(FigureReader figures, Func<string, Ingred
             : throw FigureReader.Broken(pointer, "needs casein and whey");
     }
 
-    private Cited<TitratableAcidity> ReadAcidity(JsonElement json, string pointer)
+    private Cited<TitratableAcidity> ReadAcidity(ref JsonCursor json, string pointer)
     {
         string? acid = null;
-        var parts = new FigureReader.Parts();
-        foreach (JsonProperty member in json.EnumerateObject())
+        var parts = new FigureReader.Parts(FigureReader.Values);
+        json.OpenObject(pointer);
+        while (json.NextMember(out string word))
         {
-            string word = WordMemo.Name(member);
             if (word == "as")
             {
-                acid = WordMemo.Value(member.Value);
+                acid = json.Word(pointer);
             }
-            else if (!parts.Take(word, member.Value))
+            else
             {
-                throw FigureReader.Unknown(pointer, member);
+                parts.Take(word, ref json, pointer);
             }
         }
 
-        double percent = Guard.InRange(parts.Value ?? throw FigureReader.Broken(pointer, "needs a value"), 0, 100, "g per 100 g");
+        double percent = Guard.InRange(FigureReader.ValueOf(parts, pointer), 0, 100, "g per 100 g");
         return figures.Cite(new TitratableAcidity(percent, acid ?? throw FigureReader.Broken(pointer, "needs the acid it is expressed as")), parts, pointer);
     }
 
-    private (Cited<double>? Typical, Cited<NumberRange>? Range) ReadPh(JsonElement json, string pointer)
+    private (Cited<double>? Typical, Cited<NumberRange>? Range) ReadPh(ref JsonCursor json, string pointer)
     {
-        var parts = new FigureReader.Parts();
-        foreach (JsonProperty member in json.EnumerateObject())
-        {
-            string word = WordMemo.Name(member);
-            if (!parts.Take(word, member.Value))
-            {
-                throw FigureReader.Unknown(pointer, member);
-            }
-        }
-
+        FigureReader.Parts parts = FigureReader.PartsOf(figures.Ranges, ref json, pointer);
         return (
             parts.Value is { } typical ? new Cited<double>(Guard.InRange(typical, 0, 14, "pH"), figures.CitationOf(parts, pointer), parts.Note) : null,
-            figures.Range(parts, pointer));
+            figures.Range(parts is { Min: null, Max: null } ? parts : parts with { Value = null }, pointer));
     }
 }

@@ -1,11 +1,9 @@
-using System.Text.Json;
-
 namespace Hydrocolloid.Formulation.Catalogues;
 
 /// <summary>Reads the profile of a hydrocolloid (docs/catalogue-format.md).</summary>
 internal sealed class ProfileReader(FigureReader figures)
 {
-    public HydrocolloidProfile Read(JsonElement json, string pointer, HydrocolloidProfile? from)
+    public HydrocolloidProfile Read(ref JsonCursor json, string pointer, HydrocolloidProfile? from)
     {
         HydrocolloidRole? role = from?.Role;
         Dispersal dispersal = from?.Dispersal ?? new Dispersal(default, null, null, null, default, default);
@@ -20,27 +18,27 @@ internal sealed class ProfileReader(FigureReader figures)
         ValueList<AgentLimit> limits = from?.Limits ?? default;
         ValueList<AgentSensitivity> sensitivities = from?.Sensitivities ?? default;
         ValueList<AgentFact> facts = from?.Facts ?? default;
-        foreach (JsonProperty member in json.EnumerateObject())
+        json.OpenObject(pointer);
+        while (json.NextMember(out string word))
         {
-            string word = WordMemo.Name(member);
             string at = FigureReader.Under(pointer, word);
             switch (word)
             {
-                case "role": role = RoleOf(member.Value.GetString(), at); break;
-                case "doses": windows = FigureReader.List(member.Value, at, ReadWindow); break;
-                case "publishedDoses": published = FigureReader.List(member.Value, at, ReadPublished); break;
-                case "minimumGellingPercent": minimum = figures.Range(member.Value, at); break;
-                case "dispersal": dispersal = ReadDispersal(member.Value, at); break;
-                case "hydration": hydration = ReadHydration(member.Value, at); break;
-                case "setting": setting = ReadSetting(member.Value, at); break;
-                case "melting": melting = ReadMelting(member.Value, at); break;
-                case "ph": ph = ReadPh(member.Value, at); break;
-                case "grade": strength = ReadStrength(member.Value, at); break;
-                case "limits": limits = FigureReader.List(member.Value, at, ReadLimit); break;
-                case "sensitivities": sensitivities = FigureReader.List(member.Value, at, ReadSensitivity); break;
-                case "facts": facts = FigureReader.List(member.Value, at, figures.FactOfTopic); break;
-                case "moreFacts": facts = ValueList<AgentFact>.Own([.. from?.Facts ?? throw FigureReader.Broken(at, "adds to nothing"), .. FigureReader.List(member.Value, at, figures.FactOfTopic)]); break;
-                default: throw FigureReader.Unknown(pointer, member);
+                case "role": role = RoleOf(json.Text(at), at); break;
+                case "doses": windows = FigureReader.List(ref json, at, ReadWindow); break;
+                case "publishedDoses": published = FigureReader.List(ref json, at, ReadPublished); break;
+                case "minimumGellingPercent": minimum = figures.Range(ref json, at); break;
+                case "dispersal": dispersal = ReadDispersal(ref json, at); break;
+                case "hydration": hydration = ReadHydration(ref json, at); break;
+                case "setting": setting = ReadSetting(ref json, at); break;
+                case "melting": melting = ReadMelting(ref json, at); break;
+                case "ph": ph = ReadPh(ref json, at); break;
+                case "grade": strength = ReadStrength(ref json, at); break;
+                case "limits": limits = FigureReader.List(ref json, at, ReadLimit); break;
+                case "sensitivities": sensitivities = FigureReader.List(ref json, at, ReadSensitivity); break;
+                case "facts": facts = FigureReader.List(ref json, at, figures.FactOfTopic); break;
+                case "moreFacts": facts = ValueList<AgentFact>.Own([.. from?.Facts ?? throw FigureReader.Broken(at, "adds to nothing"), .. FigureReader.List(ref json, at, figures.FactOfTopic)]); break;
+                default: throw FigureReader.Unknown(pointer, word);
             }
         }
 
@@ -56,65 +54,65 @@ internal sealed class ProfileReader(FigureReader figures)
         _ => throw FigureReader.Broken(pointer, $"'{role}' is not a role"),
     };
 
-    private DoseWindow ReadWindow(JsonElement json, string pointer)
+    private DoseWindow ReadWindow(ref JsonCursor json, string pointer)
     {
-        (FigureReader.Parts parts, string texture) = WithTexture(json, pointer);
+        (FigureReader.Parts parts, string texture) = WithTexture(ref json, pointer);
         return new DoseWindow(
             Words.TryTexture(texture, out Texture known) ? known : throw FigureReader.Broken(pointer, $"'{texture}' is not a texture"),
             figures.Range(parts, pointer));
     }
 
-    private PublishedDose ReadPublished(JsonElement json, string pointer)
+    private PublishedDose ReadPublished(ref JsonCursor json, string pointer)
     {
-        (FigureReader.Parts parts, string texture) = WithTexture(json, pointer);
+        (FigureReader.Parts parts, string texture) = WithTexture(ref json, pointer);
         return new PublishedDose(texture, figures.Range(parts, pointer));
     }
 
-    private static (FigureReader.Parts Parts, string Texture) WithTexture(JsonElement json, string pointer)
+    private (FigureReader.Parts Parts, string Texture) WithTexture(ref JsonCursor json, string pointer)
     {
-        var parts = new FigureReader.Parts();
+        var parts = new FigureReader.Parts(figures.Ranges);
         string? texture = null;
-        foreach (JsonProperty member in json.EnumerateObject())
+        json.OpenObject(pointer);
+        while (json.NextMember(out string word))
         {
-            string word = WordMemo.Name(member);
             if (word == "texture")
             {
-                texture = WordMemo.Value(member.Value);
+                texture = json.Word(pointer);
             }
-            else if (!parts.Take(word, member.Value))
+            else
             {
-                throw FigureReader.Unknown(pointer, member);
+                parts.Take(word, ref json, pointer);
             }
         }
 
         return (parts, texture ?? throw FigureReader.Broken(pointer, "needs a texture"));
     }
 
-    private Dispersal ReadDispersal(JsonElement json, string pointer)
+    private Dispersal ReadDispersal(ref JsonCursor json, string pointer)
     {
         ValueList<Cited<string>> medium = default, slurry = default, shear = default;
         Cited<NumberRange>? sugar = null, soakWater = null;
         Cited<TemperatureRange>? lumpsAbove = null;
-        foreach (JsonProperty member in json.EnumerateObject())
+        json.OpenObject(pointer);
+        while (json.NextMember(out string word))
         {
-            string word = WordMemo.Name(member);
             string at = FigureReader.Under(pointer, word);
             switch (word)
             {
-                case "medium": medium = figures.Facts(member.Value, at); break;
-                case "sugarPartsPerPart": sugar = figures.Range(member.Value, at); break;
-                case "lumpsAboveCelsius": lumpsAbove = figures.Celsius(member.Value, at); break;
-                case "soakWaterPartsPerPart": soakWater = figures.Range(member.Value, at); break;
-                case "slurry": slurry = figures.Facts(member.Value, at); break;
-                case "shear": shear = figures.Facts(member.Value, at); break;
-                default: throw FigureReader.Unknown(pointer, member);
+                case "medium": medium = figures.Facts(ref json, at); break;
+                case "sugarPartsPerPart": sugar = figures.Range(ref json, at); break;
+                case "lumpsAboveCelsius": lumpsAbove = figures.Celsius(ref json, at); break;
+                case "soakWaterPartsPerPart": soakWater = figures.Range(ref json, at); break;
+                case "slurry": slurry = figures.Facts(ref json, at); break;
+                case "shear": shear = figures.Facts(ref json, at); break;
+                default: throw FigureReader.Unknown(pointer, word);
             }
         }
 
         return new Dispersal(medium, sugar, lumpsAbove, soakWater, slurry, shear);
     }
 
-    private HydrationProtocol ReadHydration(JsonElement json, string pointer)
+    private HydrationProtocol ReadHydration(ref JsonCursor json, string pointer)
     {
         Cited<TemperatureRange>? window = null;
         Cited<DurationRange>? hold = null;
@@ -122,19 +120,19 @@ internal sealed class ProfileReader(FigureReader figures)
         bool needsHighShear = false;
         ValueList<Cited<string>> shear = default;
         ValueList<Cited<string>> holdingLimit = default;
-        foreach (JsonProperty member in json.EnumerateObject())
+        json.OpenObject(pointer);
+        while (json.NextMember(out string word))
         {
-            string word = WordMemo.Name(member);
             string at = FigureReader.Under(pointer, word);
             switch (word)
             {
-                case "celsius": window = figures.Celsius(member.Value, at); break;
-                case "holdMinutes": hold = figures.Minutes(member.Value, at); break;
-                case "notAboveCelsius": notAbove = figures.Celsius(member.Value, at); break;
-                case "needsHighShear": needsHighShear = member.Value.GetBoolean(); break;
-                case "shear": shear = figures.Facts(member.Value, at); break;
-                case "holdingLimit": holdingLimit = figures.Facts(member.Value, at); break;
-                default: throw FigureReader.Unknown(pointer, member);
+                case "celsius": window = figures.Celsius(ref json, at); break;
+                case "holdMinutes": hold = figures.Minutes(ref json, at); break;
+                case "notAboveCelsius": notAbove = figures.Celsius(ref json, at); break;
+                case "needsHighShear": needsHighShear = json.Flag(at); break;
+                case "shear": shear = figures.Facts(ref json, at); break;
+                case "holdingLimit": holdingLimit = figures.Facts(ref json, at); break;
+                default: throw FigureReader.Unknown(pointer, word);
             }
         }
 
@@ -144,48 +142,48 @@ internal sealed class ProfileReader(FigureReader figures)
             notAbove, needsHighShear, shear, holdingLimit);
     }
 
-    private SettingBehaviour ReadSetting(JsonElement json, string pointer)
+    private SettingBehaviour ReadSetting(ref JsonCursor json, string pointer)
     {
         ValueList<SettingTrigger> triggers = default;
         Cited<TemperatureRange>? window = null;
         Cited<DurationRange>? toStable = null;
         ValueList<Cited<string>> dependence = default;
-        foreach (JsonProperty member in json.EnumerateObject())
+        json.OpenObject(pointer);
+        while (json.NextMember(out string word))
         {
-            string word = WordMemo.Name(member);
             string at = FigureReader.Under(pointer, word);
             switch (word)
             {
-                case "triggers": triggers = FigureReader.List(member.Value, at, ReadTrigger); break;
-                case "celsius": window = figures.Celsius(member.Value, at); break;
-                case "hoursToStable": toStable = figures.Hours(member.Value, at); break;
-                case "dependence": dependence = figures.Facts(member.Value, at); break;
-                default: throw FigureReader.Unknown(pointer, member);
+                case "triggers": triggers = FigureReader.List(ref json, at, ReadTrigger); break;
+                case "celsius": window = figures.Celsius(ref json, at); break;
+                case "hoursToStable": toStable = figures.Hours(ref json, at); break;
+                case "dependence": dependence = figures.Facts(ref json, at); break;
+                default: throw FigureReader.Unknown(pointer, word);
             }
         }
 
         return new SettingBehaviour(triggers, window, toStable, dependence);
     }
 
-    private SettingTrigger ReadTrigger(JsonElement json, string pointer)
+    private SettingTrigger ReadTrigger(ref JsonCursor json, string pointer)
     {
-        var parts = new FigureReader.Parts();
+        var parts = new FigureReader.Parts(FigureReader.Texts);
         string? when = null;
         string? ion = null;
-        foreach (JsonProperty member in json.EnumerateObject())
+        json.OpenObject(pointer);
+        while (json.NextMember(out string word))
         {
-            string word = WordMemo.Name(member);
             if (word == "when")
             {
-                when = WordMemo.Value(member.Value);
+                when = json.Word(pointer);
             }
             else if (word == "ion")
             {
-                ion = member.Value.GetString();
+                ion = json.Text(pointer);
             }
-            else if (!parts.Take(word, member.Value))
+            else
             {
-                throw FigureReader.Unknown(pointer, member);
+                parts.Take(word, ref json, pointer);
             }
         }
 
@@ -201,38 +199,38 @@ internal sealed class ProfileReader(FigureReader figures)
         return new SettingTrigger(cause, ion, figures.Fact(parts, pointer));
     }
 
-    private MeltingBehaviour ReadMelting(JsonElement json, string pointer)
+    private MeltingBehaviour ReadMelting(ref JsonCursor json, string pointer)
     {
         Cited<TemperatureRange>? window = null;
         Reversibility? reversibility = null;
         Cited<string>? fact = null;
         ValueList<Cited<string>> dependence = default;
-        foreach (JsonProperty member in json.EnumerateObject())
+        json.OpenObject(pointer);
+        while (json.NextMember(out string word))
         {
-            string word = WordMemo.Name(member);
             string at = FigureReader.Under(pointer, word);
             switch (word)
             {
-                case "celsius": window = figures.Celsius(member.Value, at); break;
-                case "reversible": (reversibility, fact) = ReadReversible(member.Value, at); break;
-                case "dependence": dependence = figures.Facts(member.Value, at); break;
-                default: throw FigureReader.Unknown(pointer, member);
+                case "celsius": window = figures.Celsius(ref json, at); break;
+                case "reversible": (reversibility, fact) = ReadReversible(ref json, at); break;
+                case "dependence": dependence = figures.Facts(ref json, at); break;
+                default: throw FigureReader.Unknown(pointer, word);
             }
         }
 
         return new MeltingBehaviour(window, reversibility, fact, dependence);
     }
 
-    private (Reversibility Value, Cited<string> Fact) ReadReversible(JsonElement json, string pointer)
+    private (Reversibility Value, Cited<string> Fact) ReadReversible(ref JsonCursor json, string pointer)
     {
-        var parts = new FigureReader.Parts();
+        var parts = new FigureReader.Parts(FigureReader.Texts);
         Reversibility? reversibility = null;
-        foreach (JsonProperty member in json.EnumerateObject())
+        json.OpenObject(pointer);
+        while (json.NextMember(out string word))
         {
-            string word = WordMemo.Name(member);
             if (word == "value")
             {
-                reversibility = member.Value.GetString() switch
+                reversibility = json.Text(pointer) switch
                 {
                     "yes" => Reversibility.Reversible,
                     "no" => Reversibility.Irreversible,
@@ -240,79 +238,73 @@ internal sealed class ProfileReader(FigureReader figures)
                     _ => throw FigureReader.Broken(pointer, "value must be yes, no or conditional"),
                 };
             }
-            else if (!parts.Take(word, member.Value))
+            else
             {
-                throw FigureReader.Unknown(pointer, member);
+                parts.Take(word, ref json, pointer);
             }
         }
 
         return (reversibility ?? throw FigureReader.Broken(pointer, "needs a value"), figures.Fact(parts, pointer));
     }
 
-    private PhLimits ReadPh(JsonElement json, string pointer)
+    private PhLimits ReadPh(ref JsonCursor json, string pointer)
     {
         Cited<NumberRange>? range = null;
         ValueList<Cited<string>> facts = default;
-        foreach (JsonProperty member in json.EnumerateObject())
+        json.OpenObject(pointer);
+        while (json.NextMember(out string word))
         {
-            string word = WordMemo.Name(member);
             string at = FigureReader.Under(pointer, word);
             switch (word)
             {
-                case "range": range = figures.Range(member.Value, at); break;
-                case "facts": facts = figures.Facts(member.Value, at); break;
-                default: throw FigureReader.Unknown(pointer, member);
+                case "range": range = figures.Range(ref json, at); break;
+                case "facts": facts = figures.Facts(ref json, at); break;
+                default: throw FigureReader.Unknown(pointer, word);
             }
         }
 
         return new PhLimits(range, facts);
     }
 
-    private StrengthScale ReadStrength(JsonElement json, string pointer)
+    private StrengthScale ReadStrength(ref JsonCursor json, string pointer)
     {
         string name = "", unit = "";
         ValueList<Cited<string>> definition = default;
         ValueList<Cited<NumberRange>> typical = default;
-        foreach (JsonProperty member in json.EnumerateObject())
+        json.OpenObject(pointer);
+        while (json.NextMember(out string word))
         {
-            string word = WordMemo.Name(member);
             string at = FigureReader.Under(pointer, word);
             switch (word)
             {
-                case "scale": name = member.Value.GetString()!; break;
-                case "unit": unit = member.Value.GetString()!; break;
-                case "definition": definition = figures.Facts(member.Value, at); break;
-                case "typical": typical = FigureReader.List(member.Value, at, figures.Range); break;
-                default: throw FigureReader.Unknown(pointer, member);
+                case "scale": name = json.Text(at); break;
+                case "unit": unit = json.Text(at); break;
+                case "definition": definition = figures.Facts(ref json, at); break;
+                case "typical": typical = FigureReader.List(ref json, at, figures.Range); break;
+                default: throw FigureReader.Unknown(pointer, word);
             }
         }
 
         return new StrengthScale(name, unit, definition, typical);
     }
 
-    private AgentLimit ReadLimit(JsonElement json, string pointer)
+    private AgentLimit ReadLimit(ref JsonCursor json, string pointer)
     {
-        var parts = new FigureReader.Parts();
+        var parts = new FigureReader.Parts(figures.Ranges);
         string? quantity = null, when = null, harm = null, consequence = null;
         double? stood = null, from = null;
-        foreach (JsonProperty member in json.EnumerateObject())
+        json.OpenObject(pointer);
+        while (json.NextMember(out string word))
         {
-            string word = WordMemo.Name(member);
             switch (word)
             {
-                case "of": quantity = WordMemo.Value(member.Value); break;
-                case "when": when = WordMemo.Value(member.Value); break;
-                case "harm": harm = WordMemo.Value(member.Value); break;
-                case "consequence": consequence = member.Value.GetString(); break;
-                case "stoodMinutes": stood = member.Value.GetDouble(); break;
-                case "fromCelsius": from = member.Value.GetDouble(); break;
-                default:
-                    if (!parts.Take(word, member.Value))
-                    {
-                        throw FigureReader.Unknown(pointer, member);
-                    }
-
-                    break;
+                case "of": quantity = json.Word(pointer); break;
+                case "when": when = json.Word(pointer); break;
+                case "harm": harm = json.Word(pointer); break;
+                case "consequence": consequence = json.Text(pointer); break;
+                case "stoodMinutes": stood = json.Number(pointer); break;
+                case "fromCelsius": from = json.Number(pointer); break;
+                default: parts.Take(word, ref json, pointer); break;
             }
         }
 
@@ -322,24 +314,18 @@ internal sealed class ProfileReader(FigureReader figures)
             figures.Range(parts, pointer), HarmOf(harm, pointer), consequence ?? throw FigureReader.Broken(pointer, "needs a consequence"), stood, from);
     }
 
-    private AgentSensitivity ReadSensitivity(JsonElement json, string pointer)
+    private AgentSensitivity ReadSensitivity(ref JsonCursor json, string pointer)
     {
-        var parts = new FigureReader.Parts();
+        var parts = new FigureReader.Parts(FigureReader.Texts);
         string? to = null, harm = null;
-        foreach (JsonProperty member in json.EnumerateObject())
+        json.OpenObject(pointer);
+        while (json.NextMember(out string word))
         {
-            string word = WordMemo.Name(member);
             switch (word)
             {
-                case "to": to = WordMemo.Value(member.Value); break;
-                case "harm": harm = WordMemo.Value(member.Value); break;
-                default:
-                    if (!parts.Take(word, member.Value))
-                    {
-                        throw FigureReader.Unknown(pointer, member);
-                    }
-
-                    break;
+                case "to": to = json.Word(pointer); break;
+                case "harm": harm = json.Word(pointer); break;
+                default: parts.Take(word, ref json, pointer); break;
             }
         }
 

@@ -1,25 +1,34 @@
-using System.Text.Json;
-
 namespace Hydrocolloid.Formulation.Catalogues;
 
 /// <summary>The sources of a catalogue, each made when it is first cited.</summary>
 internal sealed class SourceList
 {
+    private const int UsualLength = 256;
+
     private readonly Dictionary<string, Entry> _entries;
     private readonly SourceList? _beside;
     private Source[]? _all;
 
     /// <summary>Lists the sources of a document.</summary>
-    /// <param name="sources">The document's list.</param>
+    /// <param name="sources">The text of the document's list; it is kept.</param>
+    /// <param name="pointer">Where the list stands.</param>
     /// <param name="beside">The sources of the catalogue that the document adds to; null if none.</param>
-    public SourceList(JsonElement sources, SourceList? beside = null)
+    public SourceList(ReadOnlyMemory<byte> sources, string pointer, SourceList? beside = null)
     {
         _beside = beside;
-        _entries = new Dictionary<string, Entry>(sources.GetArrayLength(), StringComparer.Ordinal);
-        foreach (JsonElement source in sources.EnumerateArray())
+        _entries = new Dictionary<string, Entry>(sources.Length / UsualLength, StringComparer.Ordinal);
+        var json = new JsonCursor(sources.Span);
+        json.OpenList(pointer);
+        while (json.NextItem())
         {
-            string id = source.GetProperty("id"u8).GetString()!;
-            _entries.Add(id, new Entry(id, source));
+            string at = FigureReader.Under(pointer, _entries.Count);
+            Entry entry = Open(ref json, sources, at);
+            if (_entries.ContainsKey(entry.Id))
+            {
+                throw FigureReader.Broken(at, $"'{entry.Id}' is listed twice");
+            }
+
+            _entries.Add(entry.Id, entry);
         }
     }
 
@@ -50,6 +59,25 @@ internal sealed class SourceList
         => _entries.TryGetValue(id, out Entry? entry) ? entry
             : _beside?.Find(id, pointer) ?? throw FigureReader.Broken(pointer, $"'{id}' is not a source of the catalogue");
 
+    // Most of a list is never cited, so only what tells a source from the others is read at once.
+    private static Entry Open(ref JsonCursor json, ReadOnlyMemory<byte> sources, string pointer)
+    {
+        int start = json.Start;
+        string? id = null, kind = null;
+        json.OpenObject(pointer);
+        while (json.NextMember(out string word))
+        {
+            switch (word)
+            {
+                case "id": id = json.Text(pointer); break;
+                case "kind": kind = json.Word(pointer); break;
+                default: json.Skip(); break;
+            }
+        }
+
+        return new Entry(id ?? throw FigureReader.Broken(pointer, "needs an id"), kind, sources.Slice(start, json.End - start));
+    }
+
     private static SourceKind KindOf(string? kind, string pointer) => kind switch
     {
         "standard" => SourceKind.Standard,
@@ -64,35 +92,38 @@ internal sealed class SourceList
         _ => throw FigureReader.Broken(pointer, kind is null ? "needs a kind" : $"'{kind}' is not a kind of source"),
     };
 
-    private sealed class Entry(string id, JsonElement json) : ISourceText
+    private sealed class Entry(string id, string? kind, ReadOnlyMemory<byte> text) : ISourceText
     {
         public CitedPlace? First;
         private Source? _source;
 
+        public string Id => id;
+
         // Two threads may make it at once; the first to finish decides for both.
-        public Source Source => Volatile.Read(ref _source) ?? Interlocked.CompareExchange(ref _source, Make(), null) ?? _source;
+        public Source Source => Volatile.Read(ref _source) ?? Interlocked.CompareExchange(ref _source, new Source(id, KindOf(kind, id), this), null) ?? _source;
 
         public SourceText Read()
         {
             string? title = null, authors = null, year = null, place = null, locator = null;
-            foreach (JsonProperty member in json.EnumerateObject())
+            var json = new JsonCursor(text.Span);
+            json.OpenObject(id);
+            while (json.NextMember(out string word))
             {
-                switch (member.Name)
+                string at = FigureReader.Under(id, word);
+                switch (word)
                 {
                     case "id" or "kind": break;
-                    case "title": title = member.Value.GetString(); break;
-                    case "authors": authors = member.Value.GetString(); break;
-                    case "year": year = member.Value.GetString(); break;
-                    case "place": place = member.Value.GetString(); break;
-                    case "locator": locator = member.Value.GetString(); break;
-                    default: throw FigureReader.Unknown(id, member);
+                    case "title": title = json.Text(at); break;
+                    case "authors": authors = json.Text(at); break;
+                    case "year": year = json.Text(at); break;
+                    case "place": place = json.Text(at); break;
+                    case "locator": locator = json.Text(at); break;
+                    default: throw FigureReader.Unknown(id, word);
                 }
             }
 
             return new SourceText(string.IsNullOrWhiteSpace(title) ? throw FigureReader.Broken(id, "needs a title") : title!, authors, year, place, locator);
         }
-
-        private Source Make() => new(id, KindOf(json.TryGetProperty("kind"u8, out JsonElement kind) ? WordMemo.Value(kind) : null, id), this);
     }
 
     private sealed record CitedPlace(CitationBasis Basis, Citation Citation, CitedPlace? Next);

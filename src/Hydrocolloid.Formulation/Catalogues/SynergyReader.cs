@@ -1,11 +1,9 @@
-using System.Text.Json;
-
 namespace Hydrocolloid.Formulation.Catalogues;
 
 /// <summary>Reads the pairs of ingredients of a catalogue document (docs/catalogue-format.md).</summary>
 internal sealed class SynergyReader(FigureReader figures)
 {
-    public Synergy Read(JsonElement json, string pointer)
+    public Synergy Read(ref JsonCursor json, string pointer)
     {
         string? id = null, partner = null;
         ValueList<string> first = default, second = default;
@@ -16,27 +14,27 @@ internal sealed class SynergyReader(FigureReader figures)
         Cited<string>? recommended = null;
         ValueList<BlendDose> doses = default;
         Cited<TemperatureRange>? melts = null;
-        foreach (JsonProperty member in json.EnumerateObject())
+        json.OpenObject(pointer);
+        while (json.NextMember(out string word))
         {
-            string word = WordMemo.Name(member);
             string at = FigureReader.Under(pointer, word);
             switch (word)
             {
-                case "id": id = member.Value.GetString(); break;
-                case "a": first = FigureReader.List(member.Value, at, (s, _) => s.GetString()!); break;
-                case "b": second = FigureReader.List(member.Value, at, (s, _) => s.GetString()!); break;
-                case "partner": partner = member.Value.GetString(); break;
-                case "effects": effects = ReadEffects(member.Value, at); break;
-                case "ratios": ratios = figures.Facts(member.Value, at); break;
-                case "firstPercent": firstPercent = figures.Range(member.Value, at); break;
-                case "againstWeepingPercent": againstWeepingPercent = figures.Range(member.Value, at); break;
-                case "doses": doses = FigureReader.List(member.Value, at, ReadDose); break;
-                case "meltsCelsius": melts = figures.Celsius(member.Value, at); break;
-                case "percent": percent = FigureReader.List(member.Value, at, figures.Range); break;
-                case "conditions": conditions = figures.Facts(member.Value, at); break;
-                case "magnitude": magnitude = figures.Facts(member.Value, at); break;
-                case "recommended": recommended = figures.Fact(member.Value, at); break;
-                default: throw FigureReader.Unknown(pointer, member);
+                case "id": id = json.Text(at); break;
+                case "a": first = FigureReader.Strings(ref json, at); break;
+                case "b": second = FigureReader.Strings(ref json, at); break;
+                case "partner": partner = json.Text(at); break;
+                case "effects": effects = ReadEffects(ref json, at); break;
+                case "ratios": ratios = figures.Facts(ref json, at); break;
+                case "firstPercent": firstPercent = figures.Range(ref json, at); break;
+                case "againstWeepingPercent": againstWeepingPercent = figures.Range(ref json, at); break;
+                case "doses": doses = FigureReader.List(ref json, at, ReadDose); break;
+                case "meltsCelsius": melts = figures.Celsius(ref json, at); break;
+                case "percent": percent = FigureReader.List(ref json, at, figures.Range); break;
+                case "conditions": conditions = figures.Facts(ref json, at); break;
+                case "magnitude": magnitude = figures.Facts(ref json, at); break;
+                case "recommended": recommended = figures.Fact(ref json, at); break;
+                default: throw FigureReader.Unknown(pointer, word);
             }
         }
 
@@ -45,25 +43,25 @@ internal sealed class SynergyReader(FigureReader figures)
             effects ?? throw FigureReader.Broken(pointer, "needs effects"), ratios, percent, conditions, magnitude, recommended, firstPercent, againstWeepingPercent, doses, melts);
     }
 
-    private BlendDose ReadDose(JsonElement json, string pointer)
+    private BlendDose ReadDose(ref JsonCursor json, string pointer)
     {
         Texture? texture = null;
         double? first = null;
-        var parts = new FigureReader.Parts();
-        foreach (JsonProperty member in json.EnumerateObject())
+        var parts = new FigureReader.Parts(figures.Ranges);
+        json.OpenObject(pointer);
+        while (json.NextMember(out string word))
         {
-            string word = WordMemo.Name(member);
             if (word == "texture")
             {
-                texture = Words.TryTexture(member.Value.GetString(), out Texture known) ? known : throw FigureReader.Broken(pointer, $"'{member.Value}' is not a texture");
+                texture = Words.TryTexture(json.Text(pointer), out Texture known) ? known : throw FigureReader.Broken(pointer, $"'{json.Text(pointer)}' is not a texture");
             }
             else if (word == "firstPercent")
             {
-                first = member.Value.GetDouble();
+                first = json.Number(pointer);
             }
-            else if (!parts.Take(word, member.Value))
+            else
             {
-                throw FigureReader.Unknown(pointer, member);
+                parts.Take(word, ref json, pointer);
             }
         }
 
@@ -72,21 +70,21 @@ internal sealed class SynergyReader(FigureReader figures)
             first is > 0 and < 100 ? first.Value : throw FigureReader.Broken(pointer, "needs a firstPercent between 0 and 100"));
     }
 
-    private Cited<ValueList<SynergyEffect>> ReadEffects(JsonElement json, string pointer)
+    private Cited<ValueList<SynergyEffect>> ReadEffects(ref JsonCursor json, string pointer)
     {
         ValueList<SynergyEffect> effects = default;
         var parts = new FigureReader.Parts();
-        foreach (JsonProperty member in json.EnumerateObject())
+        json.OpenObject(pointer);
+        while (json.NextMember(out string word))
         {
-            string word = WordMemo.Name(member);
             if (word == "are")
             {
-                effects = FigureReader.List(member.Value, FigureReader.Under(pointer, "are"), (e, at)
-                    => Words.TrySynergyEffect(e.GetString(), out SynergyEffect effect) ? effect : throw FigureReader.Broken(at, "is not an effect"));
+                effects = FigureReader.List(ref json, FigureReader.Under(pointer, "are"), (ref item, at)
+                    => Words.TrySynergyEffect(item.Text(at), out SynergyEffect effect) ? effect : throw FigureReader.Broken(at, "is not an effect"));
             }
-            else if (!parts.Take(word, member.Value))
+            else
             {
-                throw FigureReader.Unknown(pointer, member);
+                parts.Take(word, ref json, pointer);
             }
         }
 

@@ -1,4 +1,3 @@
-using System.Runtime.InteropServices;
 using System.Text;
 using System.Text.Json;
 
@@ -10,28 +9,28 @@ namespace Hydrocolloid.Formulation.Catalogues;
 /// </summary>
 internal static class WordMemo
 {
-    private const int Slots = 1024;
+    private const int Slots = 2048;
 
     private static readonly string?[] s_words = new string?[Slots];
 
-    public static string Name(JsonProperty member)
+    /// <summary>The name or the text that a reader stands on.</summary>
+    public static string Of(ref Utf8JsonReader json)
     {
-        ReadOnlySpan<byte> text = JsonMarshal.GetRawUtf8PropertyName(member);
+        if (json.ValueIsEscaped)
+        {
+            return json.GetString()!;
+        }
+
+        ReadOnlySpan<byte> text = json.ValueSpan;
         int slot = SlotOf(text);
-        return Find(text, slot) ?? Keep(slot, member.Name);
-    }
-
-    public static string Value(JsonElement json)
-    {
-        ReadOnlySpan<byte> quoted = JsonMarshal.GetRawUtf8Value(json);
-        int slot = SlotOf(quoted);
-        return (quoted.Length < 2 ? null : Find(quoted.Slice(1, quoted.Length - 2), slot)) ?? Keep(slot, json.GetString()!);
-    }
-
-    private static string? Find(ReadOnlySpan<byte> text, int slot)
-    {
         string? word = Volatile.Read(ref s_words[slot]);
-        return word is not null && IsSame(text, word) ? word : null;
+        if (word is null || !IsSame(text, word))
+        {
+            word = json.GetString()!;
+            Volatile.Write(ref s_words[slot], word);
+        }
+
+        return word;
     }
 
     // A word with other letters than ASCII is never the same, and is made each time.
@@ -63,11 +62,5 @@ internal static class WordMemo
         int n = text.Length;
         int hash = n == 0 ? 0 : (((n * 31 + text[0]) * 31 + text[n / 2]) * 31) + text[n - 1] + (text[n * 3 / 4] * 7);
         return hash & (Slots - 1);
-    }
-
-    private static string Keep(int slot, string text)
-    {
-        Volatile.Write(ref s_words[slot], text);
-        return text;
     }
 }

@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using System.Text;
 using System.Text.Json;
 using Hydrocolloid.Formulation.Catalogues;
@@ -152,12 +153,11 @@ public static class CatalogueJson
 
     private static SourceList ReadSources(JsonElement root, SourceList beside, List<FormulaJsonProblem> problems)
     {
-        using JsonDocument none = JsonDocument.Parse("[]");
-        JsonElement list = root.TryGetProperty("sources"u8, out JsonElement given) ? given : none.RootElement.Clone();
+        byte[] list = root.TryGetProperty("sources"u8, out JsonElement given) ? JsonMarshal.GetRawUtf8Value(given).ToArray() : "[]"u8.ToArray();
         SourceList? sources = null;
         Try("/sources", problems, () =>
         {
-            sources = new SourceList(list, beside);
+            sources = new SourceList(list, "/sources", beside);
             foreach (Source source in sources.All)
             {
                 _ = source.Title; // it is read now, so that a broken one is reported
@@ -197,7 +197,8 @@ public static class CatalogueJson
                     throw FigureReader.Broken(pointer + "/id", $"'{id}' is described twice");
                 }
 
-                IngredientFacts facts = reader.Read(json, id!, pointer);
+                var cursor = new JsonCursor(JsonMarshal.GetRawUtf8Value(json));
+                IngredientFacts facts = reader.Read(ref cursor, id!, pointer);
                 Ingredient? like = json.TryGetProperty("like"u8, out JsonElement other) ? Entry(other.GetString()!) : null;
                 ingredients.Add(like is null || like.Id == id ? new Ingredient(id!, name!, new Lazy<IngredientFacts>(() => facts)) : like.AsDescribed(id!, name!, facts));
             });

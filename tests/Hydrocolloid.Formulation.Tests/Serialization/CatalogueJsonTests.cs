@@ -82,7 +82,17 @@ public sealed class CatalogueJsonTests
     [InlineData("""{ "id": "x", "name": "X", "colour": "green" }""", "/ingredients/0")]
     [InlineData("""{ "id": "X y", "name": "X" }""", "/ingredients/0")]
     [InlineData("""{ "id": "x" }""", "/ingredients/0")]
-    [InlineData("""{ "id": "x", "name": "X", "brix": { "value": "12", "read": "house-book" } }""", "/ingredients/0/brix")]
+    [InlineData("""{ "id": "x", "name": "X", "brix": { "value": "12", "read": "house-book" } }""", "/ingredients/0/brix/value")]
+    [InlineData("""{ "id": "x", "name": "X", "brix": 12 }""", "/ingredients/0/brix")]
+    [InlineData("""{ "id": "x", "name": "X", "brix": { "min": 11, "max": 12, "read": "house-book" } }""", "/ingredients/0/brix")]
+    [InlineData("""{ "id": "x", "name": "X", "brix": { "value": 12, "text": "ripe", "read": "house-book" } }""", "/ingredients/0/brix")]
+    [InlineData("""{ "id": "x", "name": "X", "brix": { "value": 12, "read": "house-book", "others": [{ "value": "11", "read": "house-book" }] } }""", "/ingredients/0/brix/others/0/value")]
+    [InlineData("""{ "id": "x", "name": "X", "brix": { "value": 12, "read": "house-book", "derivedFrom": ["house-book", "nowhere"] } }""", "/ingredients/0/brix/derivedFrom/1")]
+    [InlineData("""{ "id": "x", "name": "X", "cautions": [{ "text": "Dusty.", "value": 1, "read": "house-book" }] }""", "/ingredients/0/cautions/0")]
+    [InlineData("""{ "id": "x", "name": "X", "allergens": { "contains": ["milk", 7], "read": "house-book" } }""", "/ingredients/0/allergens/contains/1")]
+    [InlineData("""{ "id": "x", "name": "X", "diet": { "vegan": "yes", "read": "house-book" } }""", "/ingredients/0/diet")]
+    [InlineData("""{ "id": "x", "name": "X", "tannin": { "level": "low", "read": "house-book", "others": [] } }""", "/ingredients/0/tannin")]
+    [InlineData("""{ "id": "x", "like": "agar", "name": "X", "hydrocolloid": { "minimumGellingPercent": { "min": 0.1, "value": 0.2, "read": "house-book" } } }""", "/ingredients/0/hydrocolloid/minimumGellingPercent")]
     [InlineData("""{ "id": "x", "name": "X", "brix": { "value": 12 } }""", "/ingredients/0/brix")]
     [InlineData("""{ "id": "x", "name": "X", "brix": { "value": 12, "read": "nowhere" } }""", "/ingredients/0/brix")]
     [InlineData("""{ "id": "x", "like": "y", "name": "X" }""", "/ingredients/0/like")]
@@ -94,7 +104,7 @@ public sealed class CatalogueJsonTests
     [InlineData("""{ "id": "x", "name": "X", "composition": { "water": 90, "sugars": 20, "read": "house-book" } }""", "/ingredients/0")]
     [InlineData("""{ "id": "x", "name": "X", "composition": { "water": -1, "read": "house-book" } }""", "/ingredients/0")]
     [InlineData("""{ "id": "x", "name": "X", "category": null }""", "/ingredients/0/category")]
-    [InlineData("""{ "id": "x", "name": "X", "synonyms": "y" }""", "/ingredients/0")]
+    [InlineData("""{ "id": "x", "name": "X", "synonyms": "y" }""", "/ingredients/0/synonyms")]
     [InlineData("7", "/ingredients/0")]
     public void A_broken_entry_is_refused_with_its_place(string entry, string pointer)
     {
@@ -109,6 +119,30 @@ public sealed class CatalogueJsonTests
     public void Every_broken_entry_is_reported()
         => FluentActions.Invoking(() => CatalogueJson.Read(Document("""{ "id": "a" }, { "id": "b", "name": "B" }, { "id": "c", "name": "C", "x": 1 }, { "id": "b", "name": "B again" }""")))
             .Should().Throw<FormulaJsonException>().Which.Problems.Select(p => p.Pointer).Should().Equal("/ingredients/0", "/ingredients/2", "/ingredients/3/id");
+
+    [Theory]
+    [InlineData("""[{ "id": "a", "title": "A", "kind": "teaching" }, { "id": "a", "title": "B", "kind": "teaching" }]""", "/sources/1", "'a' is listed twice")]
+    [InlineData("""[{ "id": "a", "title": "A", "kind": "teaching" }, { "title": "B", "kind": "teaching" }]""", "/sources/1", "needs an id")]
+    [InlineData("""[{ "id": "a", "title": "A", "kind": "teaching" }, 7]""", "/sources/1", "must be an object")]
+    [InlineData("""[{ "id": "a", "title": 7, "kind": "teaching" }]""", "/sources", "a/title must be a text")]
+    [InlineData("""[{ "id": "a", "title": "A" }]""", "/sources", "a needs a kind")]
+    public void A_broken_source_is_refused_with_its_place(string sources, string pointer, string reason)
+    {
+        FormulaJsonProblem problem = Refused(Document("", sources));
+
+        problem.Pointer.Should().Be(pointer);
+        problem.Message.Should().Contain(reason);
+    }
+
+    [Fact]
+    public void Words_are_read_however_they_are_escaped()
+    {
+        Catalogue catalogue = CatalogueJson.Read(Document(
+            """{ "id": "x", "name": "X", "br\u0069x": { "value": 12, "r\u0065ad": "house-b\u006fok", "at": "a\\u0062" } }, { "id": "y", "name": "Y", "brix": { "value": 12, "read": "house-book", "at": "a\u0062" } }"""));
+
+        catalogue.Get("x").Brix!.Citation.Place.Should().Be(@"a\u0062");
+        catalogue.Get("y").Brix!.Citation.Place.Should().Be("ab");
+    }
 
     [Theory]
     [InlineData("", "syntax")]
