@@ -12,6 +12,12 @@ internal sealed class LiquidModel
     // Finding the acid behind a titration takes many solutions, so the model of an ingredient is kept as long as the ingredient is.
     private static readonly ConditionalWeakTable<Ingredient, LiquidModel> Known = new();
 
+    // Above this the carboxyl groups of an acid or a protein are spent, and what takes up alkali to the end point is phosphate and the like.
+    private const double CarboxylSpentPh = 5.8;
+
+    // Of an acid that stands for a titration no more than this many times what was titrated may be there.
+    private const double MostAcidPerTitrated = 3;
+
     private LiquidModel(AcidBaseSystem system, bool isBuffered)
     {
         System = system;
@@ -20,21 +26,25 @@ internal sealed class LiquidModel
 
     public AcidBaseSystem System { get; }
 
+    /// <summary>True if the acid that the acidity is counted as gives back pH and acidity; false if nothing buffers, or what does is a stand-in.</summary>
     public bool IsBuffered { get; }
 
     /// <summary>The model of an ingredient whose pH and water are known, or of a lot of it with a pH of its own.</summary>
     public static LiquidModel Of(Ingredient ingredient, double? measuredPh)
         => measuredPh is { } ph ? Make(ingredient, ph) : Known.GetValue(ingredient, static i => Make(i, i.Ph!.Value));
 
+    /// <summary>Water, % by weight: of the composition, else what °Brix leaves; null if neither is known.</summary>
+    public static double? WaterOf(Ingredient ingredient) => ingredient.WaterPercent ?? 100 - ingredient.Brix?.Value;
+
     private static LiquidModel Make(Ingredient ingredient, double ph)
     {
-        double water = ingredient.WaterPercent!.Value;
+        double water = WaterOf(ingredient)!.Value;
         AcidBaseSystem? titrated = ingredient.TitratableAcidity?.Value is { } acidity && PureSubstances.FindAcid(acidity.As) is { } acid
             && ph < AcidBaseSystem.DefaultEndPointPH ? Titrated(ph, acidity.Percent, acid, water) : null;
-        bool isBuffered = titrated is not null;
+        bool isBuffered = titrated is not null && ingredient.TitratableAcidity!.Value.As != PureSubstances.Mixed;
         if (titrated is not null && ingredient.TitratableAcidity!.Value is var stated && IsOfOtherBuffers(titrated.AcidAmounts[0], stated.Percent))
         {
-            Acid standIn = Acids.Phosphoric;
+            Acid standIn = ph < CarboxylSpentPh ? Acids.Succinic : Acids.Phosphoric;
             titrated = Titrated(ph, stated.Percent * standIn.EquivalentMassGramsPerMol / titrated.AcidAmounts[0].Acid.EquivalentMassGramsPerMol, standIn, water);
             isBuffered = false;
         }
@@ -44,11 +54,12 @@ internal sealed class LiquidModel
     }
 
     /// <summary>
-    /// True if under a tenth of the acid would be titrated: at the pH of milk or carrot the acid that the acidity is counted as is spent, and what takes
-    /// up the alkali is protein and phosphate. Phosphate, which buffers there, then stands for them; it is an estimate.
+    /// True if under a third of the acid would be titrated: at the pH of yoghurt, milk or carrot the acid that the acidity is counted as is mostly spent, and what
+    /// takes up the alkali is protein and phosphate. An acid that buffers there then stands for them: succinic acid, whose constants (4.2 and 5.6) are those of the
+    /// carboxyl groups of proteins, or phosphate above pH 5.8. It is an estimate.
     /// </summary>
     private static bool IsOfOtherBuffers(AcidAmount acid, double acidityPercent)
-        => acid.MolPerKg * acid.Acid.EquivalentMassGramsPerMol * acid.Acid.TitratedProtons > 10 * (acidityPercent * 10);
+        => acid.MolPerKg * acid.Acid.EquivalentMassGramsPerMol * acid.Acid.TitratedProtons > MostAcidPerTitrated * (acidityPercent * 10);
 
     private static AcidBaseSystem? Titrated(double ph, double acidityPercent, Acid acid, double water)
     {

@@ -9,6 +9,7 @@ namespace Hydrocolloid.Formulation.Analysis;
 internal sealed class MixLine(FormulaLine line, double share)
 {
     private const double LeastKnownPercent = 95;
+    private const double AllWaterPercent = 99.5;
 
     public FormulaLine Line { get; } = line;
 
@@ -120,6 +121,12 @@ internal sealed class MixLine(FormulaLine line, double share)
         {
             Computed<Density> moved = EthanolWater.DensityOf(ethanolPercent, temperature);
             return (moved.Value.KilogramsPerCubicMeter / EthanolWater.DensityOf(ethanolPercent, standard).Value.KilogramsPerCubicMeter, moved.Outside);
+        }
+
+        if (Ingredient.Composition?.Value.WaterPercent >= AllWaterPercent)
+        {
+            Computed<Density> water = WaterDensity.At(temperature);
+            return (water.Value.KilogramsPerCubicMeter / WaterDensity.At(standard).Value.KilogramsPerCubicMeter, water.Outside);
         }
 
         return Shares() is { } food

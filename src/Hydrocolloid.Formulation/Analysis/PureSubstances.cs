@@ -5,6 +5,11 @@ namespace Hydrocolloid.Formulation.Analysis;
 /// <summary>The catalogue's salts and acids as the chemistry knows them.</summary>
 internal static class PureSubstances
 {
+    /// <summary>What an acidity is counted as that is the sum of several acids; one of them stands for all, which is an estimate.</summary>
+    public const string Mixed = "mixed";
+
+    private static readonly Func<Composition, double?>[] Marks = [c => c.CalciumMg, c => c.SodiumMg, c => c.PotassiumMg, c => c.OrganicAcidsPercent];
+
     private static readonly Dictionary<string, Reagent> ById = new(StringComparer.Ordinal)
     {
         ["citric-acid"] = Reagents.CitricAcid,
@@ -29,9 +34,34 @@ internal static class PureSubstances
         ["lactic"] = Acids.Lactic,
         ["acetic"] = Acids.Acetic,
         ["oxalic"] = Acids.Oxalic,
+        ["succinic"] = Acids.Succinic,
+        ["gluconic"] = Acids.Gluconic,
+        [Mixed] = Acids.Malic, // of the acids of fruit and of fermentation it is the one in the middle, by its constants and by its equivalent mass
     };
 
     public static Reagent? Find(Ingredient ingredient) => ById.TryGetValue((ingredient.BasedOn ?? ingredient).Id, out Reagent? reagent) ? reagent : null;
+
+    /// <summary>
+    /// How much of an ingredient is the pure substance it was made from, 0 to 1: a solution of a salt holds as much of it as its calcium, sodium,
+    /// potassium or acid says. Null if its composition does not tell.
+    /// </summary>
+    public static double? PartOf(Ingredient ingredient)
+    {
+        if (ingredient.BasedOn is not { Composition.Value: var pure } || ingredient.Composition?.Value is not { } own || ReferenceEquals(own, pure))
+        {
+            return 1;
+        }
+
+        foreach (Func<Composition, double?> mark in Marks)
+        {
+            if (mark(pure) is > 0 and { } whole)
+            {
+                return mark(own) is { } part && part <= whole * 1.1 ? Math.Min(1, part / whole) : null;
+            }
+        }
+
+        return null;
+    }
 
     public static Acid? FindAcid(string name) => AcidByName.TryGetValue(name, out Acid? acid) ? acid : null;
 }

@@ -19,6 +19,7 @@ public sealed class AcidBaseSystem
 
     private const double MaxDose = 1000;
     private const double MaxAcid = 20; // mol/kg
+    private const double LeastWater = 0.001; // kg per kg
     private static readonly AcidBaseSystem s_water = new(new double[Acids.Ligands.Length], default, 1);
 
     private readonly double[] _totals; // mol per kg of liquid, by index of the acid; sulphate is in the ions
@@ -58,7 +59,7 @@ public sealed class AcidBaseSystem
             totals[Guard.NotNull(amount.Acid, nameof(acids)).Index] += amount.MolPerKg;
         }
 
-        return new(totals, ions, Guard.InRange(waterPercent, 0.1, 100, "%") / 100);
+        return new(totals, ions, Guard.InRange(waterPercent, LeastWater * 100, 100, "%") / 100);
     }
 
     /// <summary>
@@ -153,7 +154,7 @@ public sealed class AcidBaseSystem
     /// <param name="reagent">The acid or salt.</param>
     /// <param name="gramsPerKg">Grams added to a kg of this liquid, 0–1000. Unit: g/kg.</param>
     /// <returns>The new liquid, per kg of its own.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The amount is not from 0 to 1000 g/kg.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The amount is not from 0 to 1000 g/kg, or takes up the liquid's water (glucono-delta-lactone).</exception>
     public AcidBaseSystem Add(Reagent reagent, double gramsPerKg)
     {
         Guard.NotNull(reagent);
@@ -175,7 +176,9 @@ public sealed class AcidBaseSystem
             totals[second.Index] += share * kilograms * reagent.SecondAcidMolPerKg;
         }
 
-        return new(totals, default(StrongIons).Plus(Ions, share).Plus(reagent.IonsPerKg, share * kilograms), share * (_water + (kilograms * reagent.WaterShare)));
+        double water = share * (_water + (kilograms * reagent.WaterShare));
+        return water >= LeastWater ? new(totals, default(StrongIons).Plus(Ions, share).Plus(reagent.IonsPerKg, share * kilograms), water)
+            : throw new ArgumentOutOfRangeException(nameof(gramsPerKg), gramsPerKg, $"Must leave at least {Text(LeastWater * 100)} % of water in the liquid, which has {Text(WaterPercent)} %.");
     }
 
     /// <summary>The same liquid after all carbonic acid has left as gas, as on boiling; its strong ions stay.</summary>
@@ -240,56 +243,48 @@ public sealed class AcidBaseSystem
             Guard.InRange(held, 0, 14, "", nameof(heldPH));
         }
 
-        return FindDose(reagent, maxGramsPerKg, heldPH, targetMmolPerKgWater, s => s.FreeCalciumMmolPerKgWater, 1e-9 * (1 + targetMmolPerKgWater), "free calcium ", " mmol/kg");
+        return FindDose(reagent, maxGramsPerKg, heldPH, targetMmolPerKgWater, s => s.FreeCalciumMmolPerKgWater, 1e-9 * (1 + targetMmolPerKgWater), "free calcium ", " mmol/kg of water");
+    }
+
+    /// <summary>How far a dose is beyond its solubility: above 0 if not all of it dissolves.</summary>
+    internal double ExcessOver(Reagent reagent, double gramsPerKg, double? heldPH)
+    {
+        AcidBaseSystem mix = Add(reagent, gramsPerKg);
+        return reagent.Excess(gramsPerKg / (1 + (gramsPerKg / 1000)) / mix._water, mix.Solve(heldPH));
     }
 
     private DoseResult FindDose(Reagent reagent, double max, double? heldPH, double target, Func<AcidBaseState, double> read, double tolerance, string what, string unit)
     {
         Guard.NotNull(reagent);
         Guard.InRange(max, 1e-6, MaxDose, "g/kg", "maxGramsPerKg");
-        double Miss(double grams) => read(Add(reagent, grams).Solve(heldPH)) - target;
-        double start = Miss(0), end = Miss(max);
-        DoseOutcome outcome = DoseOutcome.Reached;
-        double dose = 0;
-        if (Math.Abs(start) > tolerance)
+        var search = new DoseSearch(this, reagent, heldPH, read, target);
+        double? found = search.Smallest(max, tolerance, out double nearest);
+        double dose = found ?? nearest;
+        double? dissolved = search.MostDissolved(dose);
+        if (found is null && dissolved is { } most)
         {
-            if (start * end > 0)
-            {
-                outcome = DoseOutcome.NotReached;
-                dose = max;
-            }
-            else if (!Brent.TryFindRoot(Miss, 0, max, 1e-12, 300, out dose))
-            {
-                outcome = DoseOutcome.NotReached;
-                dose = max;
-            }
+            dose = most;
         }
 
         AcidBaseSystem mix = Add(reagent, dose);
         AcidBaseState state = mix.Solve(heldPH);
-        string limit = "";
-        if (outcome == DoseOutcome.Reached && dose > 0)
+        string level = what + Text(target) + unit, reached = Text(read(state)) + unit;
+        string limit = dissolved is { } d ? reagent.SolubilityText(d) : "";
+        string explanation = (found, dissolved) switch
         {
-            limit = reagent.BeyondSolubility(dose / (1 + (dose / 1000)) / mix._water, state);
-            outcome = limit.Length > 0 ? DoseOutcome.BeyondSolubility : outcome;
-        }
-
-        return new(reagent, outcome, dose, mix, state, Explain(reagent, outcome, dose, max, target, read(state), start, what, unit, limit));
-    }
-
-    private static string Explain(Reagent reagent, DoseOutcome outcome, double dose, double max, double target, double reached, double start, string what, string unit, string limit)
-        => outcome switch
-        {
-            DoseOutcome.NotReached when (reached - target) * start > 0 && Math.Abs(reached - target) > Math.Abs(start)
-                => $"{reagent.Name} moves it away from {what}{Text(target)}{unit}: within {Text(max / 10)} % it comes to {Text(reached)}{unit}",
-            DoseOutcome.NotReached => $"{reagent.Name} cannot bring it {(start > 0 ? "below" : "above")} {what}{Text(reached)}{unit} within {Text(max / 10)} %",
-            DoseOutcome.BeyondSolubility => $"{Text(dose)} g/kg of {reagent.Name} would give {what}{Text(target)}{unit}, but {limit}",
-            _ => $"{Text(dose)} g/kg of {reagent.Name} brings it to {what}{Text(target)}{unit}",
+            ({ }, null) => $"{Text(dose)} g/kg of {reagent.Name} brings it to {level}",
+            ({ }, _) => $"{Text(dose)} g/kg of {reagent.Name} would give {level}, but {limit}",
+            (null, { }) => $"{reagent.Name} cannot bring it {(search.Start > 0 ? "below" : "above")} {what}{reached}: {limit}",
+            _ when dose == 0 => $"{reagent.Name} moves it away from {level}: within {Text(max / 10)} % it comes to {Text(read(Add(reagent, max).Solve(heldPH)))}{unit}",
+            _ => $"{reagent.Name} cannot bring it {(search.Start > 0 ? "below" : "above")} {what}{reached} within {Text(max / 10)} %",
         };
+        DoseOutcome outcome = found is null ? DoseOutcome.NotReached : dissolved is null ? DoseOutcome.Reached : DoseOutcome.BeyondSolubility;
+        return new(reagent, outcome, dose, mix, state, explanation);
+    }
 
     private static string Text(double value) => Numbers.Significant(value, 3);
 
-    private AcidBaseState Solve(double? heldPH)
+    internal AcidBaseState Solve(double? heldPH)
     {
         Span<double> totals = stackalloc double[_totals.Length];
         double perWater = 1 / _water;
@@ -301,7 +296,7 @@ public sealed class AcidBaseSystem
         totals[Acids.Sulphate.Index] = Ions.SulphateMolPerKg * perWater;
         double[] activity = new double[_totals.Length];
         double[] gamma = new double[5];
-        StrongIons ions = default(StrongIons).Plus(Ions, perWater);
+        StrongIons ions = Ions.Times(perWater);
         var balance = new ChargeBalance(totals, ions, activity, gamma);
         balance.Solve(heldPH);
         return new(balance.PH, balance.IonicStrength, balance.FreeCalcium, balance.FreeMagnesium, balance.Closing, activity, gamma);

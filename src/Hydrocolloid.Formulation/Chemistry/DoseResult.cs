@@ -19,7 +19,7 @@ public sealed class DoseResult
     /// <summary>Whether the dose reaches what was asked.</summary>
     public DoseOutcome Outcome { get; }
 
-    /// <summary>The dose in g per kg of the liquid it goes into; the most that was tried if none reaches. Unit: g/kg.</summary>
+    /// <summary>The dose in g per kg of the liquid it goes into; if none reaches, the one that comes nearest, of those that dissolve. Unit: g/kg.</summary>
     public double GramsPerKg { get; }
 
     /// <summary>The liquid with this dose in it, as if all of it dissolved.</summary>

@@ -62,16 +62,17 @@ public sealed class Reagent
     /// <returns>The name.</returns>
     public override string ToString() => Name;
 
-    /// <summary>Why so much of it does not dissolve; empty if it does.</summary>
-    internal string BeyondSolubility(double gramsPerKgWater, AcidBaseState state)
+    /// <summary>How far an amount is beyond its solubility: above 0 if not all of it dissolves, -1 if it has no limit.</summary>
+    internal double Excess(double gramsPerKgWater, AcidBaseState state)
     {
-        if (SolubilityGramsPer100GWater is { } solubility && gramsPerKgWater > solubility.Value * 10)
-        {
-            return $"only {Numbers.Significant(solubility.Value, 3)} g per 100 g of water dissolves at 25 °C";
-        }
-
-        return Solid is { } solid && state.SaturationIndex(solid) > 0
-            ? $"{solid.Name} is beyond its solubility there (saturation index {Numbers.Significant(state.SaturationIndex(solid), 2)})"
-            : "";
+        double ofSalt = SolubilityGramsPer100GWater is { } solubility ? (gramsPerKgWater / (solubility.Value * 10)) - 1 : -1;
+        double ofSolid = Solid is { } solid && state.FreeCalciumMmolPerKgWater > 0 ? state.SaturationIndex(solid) : -1;
+        return Math.Max(ofSalt, ofSolid);
     }
+
+    /// <summary>How much dissolves, for an amount that does not.</summary>
+    internal string SolubilityText(double mostGramsPerKg)
+        => SolubilityGramsPer100GWater is { } solubility ? $"only {Numbers.Significant(solubility.Value, 3)} g per 100 g of water dissolves at 25 °C"
+            : mostGramsPerKg > 0 ? $"beyond {Numbers.Significant(mostGramsPerKg, 3)} g/kg {Solid!.Name} is beyond its solubility"
+            : $"{Solid!.Name} is beyond its solubility in it already";
 }

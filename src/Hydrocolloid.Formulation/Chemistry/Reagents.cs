@@ -57,7 +57,8 @@ public static class Reagents
     public static Reagent DisodiumTartrateDihydrate { get; } = new("disodium tartrate dihydrate", "Na2C4H4O6.2H2O", 230.080, Acids.Tartaric, ions: new() { SodiumMolPerKg = 2 }, water: 2);
 
     /// <summary>Potassium hydrogen tartrate.</summary>
-    public static Reagent PotassiumHydrogenTartrate { get; } = new("potassium hydrogen tartrate", "KC4H5O6", 188.176, Acids.Tartaric, ions: new() { PotassiumMolPerKg = 1 });
+    public static Reagent PotassiumHydrogenTartrate { get; } = new("potassium hydrogen tartrate", "KC4H5O6", 188.176, Acids.Tartaric, ions: new() { PotassiumMolPerKg = 1 },
+        solubility: new(0.57, Crc, "0.57 g per 100 mL at 20 °C, taken for 25 °C"));
 
     /// <summary>Sodium lactate.</summary>
     public static Reagent SodiumLactate { get; } = new("sodium lactate", "NaC3H5O3", 112.060, Acids.Lactic, ions: new() { SodiumMolPerKg = 1 });
@@ -72,7 +73,8 @@ public static class Reagents
     public static Reagent SodiumAscorbate { get; } = new("sodium ascorbate", "NaC6H7O6", 198.106, Acids.Ascorbic, ions: new() { SodiumMolPerKg = 1 });
 
     /// <summary>Sodium bicarbonate; its carbon dioxide stays in the liquid (see <see cref="AcidBaseSystem.WithoutCarbonDioxide"/>).</summary>
-    public static Reagent SodiumBicarbonate { get; } = new("sodium bicarbonate", "NaHCO3", 84.006, Acids.Carbonic, ions: new() { SodiumMolPerKg = 1 });
+    public static Reagent SodiumBicarbonate { get; } = new("sodium bicarbonate", "NaHCO3", 84.006, Acids.Carbonic, ions: new() { SodiumMolPerKg = 1 },
+        solubility: new(10.3, Crc));
 
     /// <summary>Sodium carbonate, anhydrous.</summary>
     public static Reagent SodiumCarbonate { get; } = new("sodium carbonate, anhydrous", "Na2CO3", 105.988, Acids.Carbonic, ions: new() { SodiumMolPerKg = 2 });

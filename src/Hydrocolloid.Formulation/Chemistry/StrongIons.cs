@@ -10,6 +10,17 @@ public readonly record struct StrongIons
 {
     private readonly double _sodium, _potassium, _calcium, _magnesium, _chloride, _sulphate, _otherCharge;
 
+    private StrongIons(double sodium, double potassium, double calcium, double magnesium, double chloride, double sulphate, double otherCharge)
+    {
+        _sodium = sodium;
+        _potassium = potassium;
+        _calcium = calcium;
+        _magnesium = magnesium;
+        _chloride = chloride;
+        _sulphate = sulphate;
+        _otherCharge = otherCharge;
+    }
+
     /// <summary>Sodium, 0 to 100; the unit is mol/kg.</summary>
     public double SodiumMolPerKg { get => _sodium; init => _sodium = Guard.InRange(value, 0, 100, "mol/kg", nameof(SodiumMolPerKg)); }
 
@@ -34,6 +45,9 @@ public readonly record struct StrongIons
     /// <summary>Strong cations less strong anions, by charge; the unit is mol of charge per kg.</summary>
     public double DifferenceMolPerKg
         => _sodium + _potassium + (2 * _calcium) + (2 * _magnesium) - _chloride - (2 * _sulphate) + _otherCharge;
+
+    /// <summary>The ions in another unit; what a little water holds may be more than a liquid can.</summary>
+    internal StrongIons Times(double factor) => new(_sodium * factor, _potassium * factor, _calcium * factor, _magnesium * factor, _chloride * factor, _sulphate * factor, _otherCharge * factor);
 
     internal StrongIons Plus(StrongIons other, double factor) => new()
     {

@@ -11,22 +11,22 @@ public static class WaterActivity
     private const double Lowest = 0.7, MaxSalt = 6.1, WaterMolPerKg = 1000 / 18.01528;
 
     /// <summary>Water activity of a mix by Ross: the product of that of each solute alone in all the water.</summary>
-    /// <param name="solutes">The solutes, each once.</param>
+    /// <param name="solutes">The solutes; the same solute twice adds up.</param>
     /// <returns>Water activity, 0 to 1, no unit; below 0.7 or with salt above 6.1 mol/kg marked as out of range.</returns>
+    /// <exception cref="ArgumentException">An amount names no solute.</exception>
     public static Computed<double> Ross(IEnumerable<SoluteAmount> solutes)
     {
         double product = 1, salt = 0;
-        foreach (SoluteAmount amount in Guard.NotNull(solutes))
+        foreach ((Solute solute, double m) in Together(solutes))
         {
-            double m = amount.MolPerKgWater;
-            if (amount.Solute.Norrish is { } k)
+            if (solute.Norrish is { } k)
             {
                 double x = m / (m + WaterMolPerKg);
                 product *= (1 - x) * Math.Exp(-k.Value * x * x);
             }
             else
             {
-                salt = Math.Max(salt, m);
+                salt = m;
                 product *= Math.Exp(-2 * OsmoticCoefficientOfSalt(m) * m / WaterMolPerKg);
             }
         }
@@ -37,15 +37,15 @@ public static class WaterActivity
     /// <summary>Water activity of a mix of sugars and polyols by Norrish's rule for several solutes.</summary>
     /// <param name="solutes">The solutes, without salt.</param>
     /// <returns>Water activity, 0 to 1, no unit; below 0.7 marked as out of range.</returns>
-    /// <exception cref="ArgumentException">Salt is among the solutes: take <see cref="Ross"/>.</exception>
+    /// <exception cref="ArgumentException">Salt is among the solutes: take <see cref="Ross"/>. Or an amount names no solute.</exception>
     public static Computed<double> Norrish(IEnumerable<SoluteAmount> solutes)
     {
         double moles = 0, roots = 0;
-        foreach (SoluteAmount amount in Guard.NotNull(solutes))
+        foreach ((Solute solute, double m) in Together(solutes))
         {
-            double k = amount.Solute.Norrish?.Value ?? throw new ArgumentException("Norrish's equation has no constant for salt: take Ross.", nameof(solutes));
-            moles += amount.MolPerKgWater;
-            roots += Math.Sqrt(k) * amount.MolPerKgWater;
+            double k = solute.Norrish?.Value ?? throw new ArgumentException("Norrish's equation has no constant for salt: take Ross.", nameof(solutes));
+            moles += m;
+            roots += Math.Sqrt(k) * m;
         }
 
         double all = moles + WaterMolPerKg;
@@ -57,6 +57,26 @@ public static class WaterActivity
     {
         double root = Math.Sqrt(molPerKgWater);
         return 1 - (0.3915 * root / (1 + (1.2 * root))) + (molPerKgWater * (0.0765 + (0.2664 * Math.Exp(-2 * root)))) + (molPerKgWater * molPerKgWater * 0.00127);
+    }
+
+    private static List<(Solute Solute, double MolPerKgWater)> Together(IEnumerable<SoluteAmount> solutes)
+    {
+        var together = new List<(Solute Solute, double MolPerKgWater)>();
+        foreach (SoluteAmount amount in Guard.NotNull(solutes))
+        {
+            Solute solute = amount.Solute ?? throw new ArgumentException("An amount names no solute.", nameof(solutes));
+            int known = together.FindIndex(t => ReferenceEquals(t.Solute, solute));
+            if (known < 0)
+            {
+                together.Add((solute, amount.MolPerKgWater));
+            }
+            else
+            {
+                together[known] = (solute, together[known].MolPerKgWater + amount.MolPerKgWater);
+            }
+        }
+
+        return together;
     }
 
     private static Computed<double> Result(double activity, double salt)
