@@ -7,7 +7,7 @@ internal sealed class AdditiveReader(FigureReader figures)
     {
         string? id = null, name = null;
         ValueList<string> e = default, ins = default, entries = default;
-        Citation? numbers = null;
+        Citation? numbers = null, insNumbers = null;
         ValueList<Cited<string>> cas = default;
         Cited<ValueList<string>>? classes = null;
         Cited<string>? jecfa = null, efsa = null, eu = null, us = null;
@@ -22,7 +22,7 @@ internal sealed class AdditiveReader(FigureReader figures)
                 case "name": name = json.Text(at); break;
                 case "e": e = FigureReader.Strings(ref json, at); break;
                 case "ins": ins = FigureReader.Strings(ref json, at); break;
-                case "numbers": numbers = ReadCitation(ref json, at); break;
+                case "numbers": (numbers, insNumbers) = ReadCitations(ref json, at); break;
                 case "entries": entries = FigureReader.Strings(ref json, at); break;
                 case "cas": cas = figures.Facts(ref json, at); break;
                 case "classes": classes = ReadClasses(ref json, at); break;
@@ -37,11 +37,29 @@ internal sealed class AdditiveReader(FigureReader figures)
 
         return new Additive(
             id ?? throw FigureReader.Broken(pointer, "needs an id"), name ?? throw FigureReader.Broken(pointer, "needs a name"),
-            new AdditiveNumbers(e, ins, numbers ?? throw FigureReader.Broken(pointer, "needs numbers")), entries, cas,
+            new AdditiveNumbers(e, ins, numbers ?? throw FigureReader.Broken(pointer, "needs numbers"), insNumbers), entries, cas,
             classes ?? throw FigureReader.Broken(pointer, "needs classes"), jecfa, efsa, eu ?? throw FigureReader.Broken(pointer, "needs eu"), us, ceilings);
     }
 
-    private Citation ReadCitation(ref JsonCursor json, string pointer) => figures.CitationOf(FigureReader.PartsOf(null, ref json, pointer), pointer);
+    private (Citation Numbers, Citation? Ins) ReadCitations(ref JsonCursor json, string pointer)
+    {
+        Citation? ins = null;
+        var parts = new FigureReader.Parts();
+        json.OpenObject(pointer);
+        while (json.NextMember(out string word))
+        {
+            if (word == "insRecalled")
+            {
+                ins = figures.Recalled(ref json, FigureReader.Under(pointer, word));
+            }
+            else
+            {
+                parts.Take(word, ref json, pointer);
+            }
+        }
+
+        return (figures.CitationOf(parts, pointer), ins);
+    }
 
     private UsCeiling ReadCeiling(ref JsonCursor json, string pointer)
     {

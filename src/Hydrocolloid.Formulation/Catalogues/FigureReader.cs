@@ -169,6 +169,9 @@ internal sealed class FigureReader
         return _sources.Cite(source, parts.At, parts.Basis, pointer);
     }
 
+    /// <summary>A source that something is recalled from.</summary>
+    public Citation Recalled(ref JsonCursor json, string pointer) => _sources.Cite(json.Word(pointer), null, CitationBasis.Recalled, pointer);
+
     /// <summary>The members of a figure that has none of its own.</summary>
     public static Parts PartsOf(Shape? shape, ref JsonCursor json, string pointer)
     {

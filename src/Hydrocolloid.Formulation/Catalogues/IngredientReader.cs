@@ -82,6 +82,7 @@ internal sealed class IngredientReader(FigureReader figures, Func<string, Ingred
     private AdditiveNumbers ReadAdditive(ref JsonCursor json, string pointer)
     {
         ValueList<string> e = default, ins = default;
+        Citation? insCitation = null;
         var parts = new FigureReader.Parts();
         json.OpenObject(pointer);
         while (json.NextMember(out string word))
@@ -90,11 +91,12 @@ internal sealed class IngredientReader(FigureReader figures, Func<string, Ingred
             {
                 case "e": e = FigureReader.Strings(ref json, FigureReader.Under(pointer, "e")); break;
                 case "ins": ins = FigureReader.Strings(ref json, FigureReader.Under(pointer, "ins")); break;
+                case "insRecalled": insCitation = figures.Recalled(ref json, FigureReader.Under(pointer, "insRecalled")); break;
                 default: parts.Take(word, ref json, pointer); break;
             }
         }
 
-        return new AdditiveNumbers(e, ins, figures.CitationOf(parts, pointer));
+        return new AdditiveNumbers(e, ins, figures.CitationOf(parts, pointer), insCitation);
     }
 
     private Origin ReadOrigin(ref JsonCursor json, string pointer)

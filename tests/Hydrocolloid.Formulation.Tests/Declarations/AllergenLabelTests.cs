@@ -122,4 +122,8 @@ public class AllergenLabelTests
         label.Allergens.Should().BeEmpty();
         label.Gaps.Should().ContainSingle(g => g.Id == "allergens-unknown" && g.Line == "pearls");
     }
+
+    [Fact]
+    public void A_starch_of_an_unstated_plant_is_not_declared_free_of_gluten()
+        => Label(Of((Pantry.PearJuice, 96), (Hydrocolloids.StarchPregelatinised, 4)), LabelMarket.EuropeanUnion).Gaps.Should().ContainSingle(g => g.Id == "allergens-unknown" && g.Line == "starch-pregelatinised");
 }
