@@ -41,25 +41,33 @@ internal sealed class LiquidModel
         double water = WaterOf(ingredient)!.Value;
         AcidBaseSystem? titrated = ingredient.TitratableAcidity?.Value is { } acidity && PureSubstances.FindAcid(acidity.As) is { } acid
             && ph < AcidBaseSystem.DefaultEndPointPH ? Titrated(ph, acidity.Percent, acid, water) : null;
-        bool isBuffered = titrated is not null && ingredient.TitratableAcidity!.Value.As != PureSubstances.Mixed;
-        if (titrated is not null && ingredient.TitratableAcidity!.Value is var stated && IsOfOtherBuffers(titrated.AcidAmounts[0], stated.Percent))
+        ValueList<AcidAmount> acids = titrated?.AcidAmounts ?? default;
+        bool isBuffered = !acids.IsEmpty && ingredient.TitratableAcidity!.Value.As != PureSubstances.Mixed;
+        if (!acids.IsEmpty && ingredient.TitratableAcidity!.Value is var stated && IsOfOtherBuffers(acids[0], stated.Percent))
         {
-            Acid standIn = ph < CarboxylSpentPh ? Acids.Succinic : Acids.Phosphoric;
-            titrated = Titrated(ph, stated.Percent * standIn.EquivalentMassGramsPerMol / titrated.AcidAmounts[0].Acid.EquivalentMassGramsPerMol, standIn, water);
+            acids = OtherBuffers(ph, stated.Percent / acids[0].Acid.EquivalentMassGramsPerMol, water);
             isBuffered = false;
         }
 
-        var acids = titrated?.AcidAmounts ?? default;
         return new LiquidModel(AcidBaseSystem.Of(acids, Minerals(ingredient.Composition?.Value), water).WithPH(ph), isBuffered);
     }
 
     /// <summary>
     /// True if under a third of the acid would be titrated: at the pH of yoghurt, milk or carrot the acid that the acidity is counted as is mostly spent, and what
-    /// takes up the alkali is protein and phosphate. An acid that buffers there then stands for them: succinic acid, whose constants (4.2 and 5.6) are those of the
-    /// carboxyl groups of proteins, or phosphate above pH 5.8. It is an estimate.
+    /// takes up the alkali is protein and phosphate.
     /// </summary>
     private static bool IsOfOtherBuffers(AcidAmount acid, double acidityPercent)
         => acid.MolPerKg * acid.Acid.EquivalentMassGramsPerMol * acid.Acid.TitratedProtons > MostAcidPerTitrated * (acidityPercent * 10);
+
+    /// <summary>
+    /// What stands for protein and phosphate, an estimate: phosphate, and below pH 5.8 for half of the alkali succinic acid, whose constants (4.2 and 5.6) are those of the
+    /// carboxyl groups of proteins and which hardly binds calcium.
+    /// </summary>
+    private static ValueList<AcidAmount> OtherBuffers(double ph, double equivalents, double water)
+    {
+        Acid[] acids = ph < CarboxylSpentPh ? [Acids.Succinic, Acids.Phosphoric] : [Acids.Phosphoric];
+        return ValueList<AcidAmount>.From(acids.SelectMany(a => Titrated(ph, equivalents / acids.Length * a.EquivalentMassGramsPerMol, a, water)?.AcidAmounts ?? default));
+    }
 
     private static AcidBaseSystem? Titrated(double ph, double acidityPercent, Acid acid, double water)
     {

@@ -263,4 +263,128 @@ public class MixAnalysisTests
         Contents.Of((Pantry.PearJuice, 0.5), (Pantry.Water, 99.5)).Water.How.Should().Be(ReckonedHow.Computed);
         Contents.Of(Pantry.OrangeJuice).Water.How.Should().Be(ReckonedHow.Computed);
     }
+
+    [Theory]
+    [InlineData("strawberry-juice")]
+    [InlineData("grape-juice-white")]
+    [InlineData("pineapple-juice-raw")]
+    public void Acids_stated_as_a_sum_buffer_too_and_the_value_is_an_estimate(string id)
+    {
+        MixContents plain = Contents.Of(Catalogue.BuiltIn.Get(id)), salted = With(Catalogue.BuiltIn.Get(id), Pantry.SodiumCitrate, 0.3);
+
+        salted.Ph!.How.Should().Be(ReckonedHow.Estimated);
+        (salted.Ph.Value - plain.Ph!.Value).Should().BeInRange(0.1, 0.8, "0.6 to 1 % of fruit acid takes up 10 mmol/kg of citrate with little change");
+    }
+
+    /// <summary>Acidity counted as gluconic and succinic acid (honey, sake) is theirs.</summary>
+    [Fact]
+    public void Every_acid_that_the_format_names_is_known()
+    {
+        Contents.Of(Pantry.Sake).AcidBaseSystem!.TotalMolPerKg(Acids.Succinic).Should().BePositive();
+        Contents.Of((Pantry.Honey, 20), (Pantry.Water, 80)).AcidBaseSystem!.TotalMolPerKg(Acids.Gluconic).Should().BePositive();
+    }
+
+    /// <summary>Yoghurt of pH 4.2 takes up 115 mmol/kg of alkali to pH 8.1, and 60 mmol of bicarbonate brings it halfway there. It holds about 0.1 mol/kg of lactic acid [recalled], not the 0.46 that its acidity alone would ask for.</summary>
+    [Fact]
+    public void What_buffers_yoghurt_is_not_taken_for_several_times_its_lactic_acid()
+    {
+        AcidBaseSystem yoghurt = Contents.Of(Pantry.Yoghurt).AcidBaseSystem!;
+
+        yoghurt.TotalMolPerKg(Acids.Lactic).Should().Be(0);
+        yoghurt.Add(Reagents.SodiumBicarbonate, 5).Solve().PH.Should().BeInRange(5.2, 6.6);
+        Contents.Of(Pantry.Yoghurt).Ph!.How.Should().Be(ReckonedHow.Estimated);
+    }
+
+    [Fact]
+    public void A_solution_of_a_salt_or_an_acid_counts_as_much_of_it_as_it_holds()
+    {
+        Ingredient bath = Pantry.CalciumLactate.As("calcium-solution", "Calcium lactate, 10 %").WithComposition(Composition.Per100Grams(water: 90, calcium: 1300));
+        Ingredient half = Pantry.CitricAcid.As("citric-50", "Citric acid, 50 %").WithComposition(Composition.Per100Grams(water: 50, organicAcids: 50));
+
+        MixContents calcium = With(Pantry.WaterDistilled, bath, 10);
+        calcium.FreeCalcium!.Value.Should().BeLessThan(calcium.Calcium.MmolPerKg / (calcium.Water.Value / 100) + 1e-9, "no more is free than there is");
+        calcium.FreeCalcium.Value.Should().BeApproximately(With(Pantry.WaterDistilled, Pantry.CalciumLactate, 1 / 1.09).FreeCalcium!.Value, 0.05);
+        With(Pantry.WaterDistilled, half, 2).Ph!.Value.Should().BeApproximately(With(Pantry.WaterDistilled, Pantry.CitricAcid, 1).Ph!.Value, 0.01);
+    }
+
+    [Fact]
+    public void An_own_acid_or_salt_is_never_taken_as_inert()
+    {
+        Ingredient malic = Ingredient.Own("malic-acid", "Malic acid").WithComposition(Composition.Per100Grams(water: 0, sugars: 0, organicAcids: 100)).WithPh(2.2);
+        Ingredient soda = Ingredient.Own("baking-soda", "Soda").WithComposition(Composition.Per100Grams(water: 0, sodium: 27370));
+
+        With(Pantry.AppleJuice, malic, 2).Ph!.Without.Should().Equal("malic-acid");
+        With(Pantry.AppleJuice, soda, 0.5).Ph!.Without.Should().Equal("baking-soda");
+        With(Pantry.AppleJuice, Pantry.Sucrose, 20).Ph!.Without.Should().BeEmpty();
+    }
+
+    [Fact]
+    public void A_pH_is_measured_only_where_the_measured_liquid_is_all_that_counts()
+    {
+        Ingredient juice = Pantry.AppleJuice.WithPh(3.3), unknown = Ingredient.Own("mystery", "Mystery").WithComposition(Composition.Per100Grams(water: 90, sugars: 10));
+
+        Contents.Of(juice).Ph!.How.Should().Be(ReckonedHow.Measured);
+        With(juice, Hydrocolloids.Agar, 1).Ph!.How.Should().Be(ReckonedHow.Measured);
+        Contents.Of((juice, 1), (unknown, 99)).Ph!.How.Should().NotBe(ReckonedHow.Measured);
+        Contents.Of((juice, 60), (Pantry.Sucrose, 40)).Ph!.How.Should().NotBe(ReckonedHow.Measured);
+    }
+
+    [Fact]
+    public void A_juice_known_by_pH_and_Brix_alone_has_a_pH()
+    {
+        Ingredient juice = Ingredient.Own("verjus", "Verjus").WithPh(3.3).WithBrix(11.2);
+
+        Contents.Of(juice).Ph!.Value.Should().BeApproximately(3.3, 1e-6);
+        Ingredient pure = Ingredient.Own("filtered", "Filtered water").WithComposition(Composition.Per100Grams(water: 100));
+        MixContents sour = With(pure, Pantry.CitricAcid, 1);
+        sour.Ph!.Value.Should().BeApproximately(With(Pantry.WaterDistilled, Pantry.CitricAcid, 1).Ph!.Value, 0.01);
+        sour.Ph.How.Should().Be(ReckonedHow.Estimated);
+    }
+
+    [Theory]
+    [InlineData("almond-drink-calcium")]
+    [InlineData("soy-drink-calcium")]
+    [InlineData("rhubarb-juice")]
+    [InlineData("spinach-juice")]
+    [InlineData("egg-yolk")]
+    public void Calcium_that_may_not_be_dissolved_is_not_called_free(string id)
+    {
+        Reckoned free = Contents.Of((Catalogue.BuiltIn.Get(id), 60), (Pantry.Water, 40)).FreeCalcium!;
+
+        free.IsSound.Should().BeFalse();
+        free.How.Should().Be(ReckonedHow.Estimated);
+    }
+
+    [Fact]
+    public void The_pH_of_soured_milk_is_out_of_range()
+    {
+        With(Pantry.WholeMilk, Pantry.CitricAcid, 0.3).Ph!.IsSound.Should().BeFalse("casein buffers, and is not in the balance");
+        Contents.Of((Pantry.WholeMilk, 50), (Pantry.LemonJuice, 50)).Ph!.IsSound.Should().BeFalse();
+        Contents.Of((Pantry.WholeMilk, 90), (Pantry.Sucrose, 10)).Ph!.IsSound.Should().BeTrue();
+    }
+
+    [Theory]
+    [InlineData("potassium-chloride", 10)]
+    [InlineData("calcium-chloride", 40)]
+    [InlineData("citric-acid", 20)]
+    [InlineData("isomalt", 150)]
+    public void Water_activity_names_what_it_does_not_count(string id, double percent)
+    {
+        With(Pantry.WaterDistilled, Catalogue.BuiltIn.Get(id), percent).WaterActivity.Without.Should().Equal(id);
+        With(Pantry.WaterDistilled, Catalogue.BuiltIn.Get(id), 0.2).WaterActivity.IsSound.Should().BeTrue("so little does not matter");
+    }
+
+    [Fact]
+    public void Own_table_sugar_lowers_water_activity_as_table_sugar()
+    {
+        Ingredient caster = Ingredient.Own("caster", "Caster sugar").WithComposition(Composition.Per100Grams(water: 0, sugars: 100));
+
+        With(Pantry.Water, caster, 150).WaterActivity.Value.Should().BeApproximately(With(Pantry.Water, Pantry.Sucrose, 150).WaterActivity.Value, 0.002);
+        With(Pantry.Water, Pantry.Dextrose, 100).WaterActivity.Value.Should().BeLessThan(With(Pantry.Water, Pantry.Sucrose, 100).WaterActivity.Value - 0.01);
+    }
+
+    /// <summary>Kell (1975): 971.8 kg/m³ at 80 °C.</summary>
+    [Fact]
+    public void Hot_water_has_the_density_of_water()
+        => Contents.Of(Pantry.WaterDistilled).DensityAt(Temperature.FromDegreesCelsius(80)).Value.Should().BeApproximately(971.8, 0.3);
 }

@@ -144,6 +144,61 @@ public class AcidBaseTests
         AcidBaseSystem.Water.DoseToFreeCalcium(Reagents.SodiumChloride, 5).Outcome.Should().Be(DoseOutcome.NotReached);
     }
 
+    /// <summary>The way to the level turns: pure water with bicarbonate is at its highest near 0.1 g/kg, with disodium phosphate near 1 g/kg, by its own ionic strength.</summary>
+    [Fact]
+    public void The_smallest_dose_is_found_where_the_way_there_turns()
+    {
+        DoseResult bicarbonate = AcidBaseSystem.Water.DoseToPH(Reagents.SodiumBicarbonate, 8.2);
+        DoseResult phosphate = AcidBaseSystem.Water.DoseToPH(Reagents.DisodiumHydrogenPhosphate, 9.3);
+
+        bicarbonate.Outcome.Should().Be(DoseOutcome.Reached);
+        bicarbonate.State.PH.Should().BeApproximately(8.2, 1e-6);
+        phosphate.State.PH.Should().BeApproximately(9.3, 1e-6);
+        phosphate.GramsPerKg.Should().BeLessThan(1.01);
+        double highest = Enumerable.Range(0, 600).Max(i => AcidBaseSystem.Water.Add(Reagents.SodiumBicarbonate, Math.Pow(10, -4 + (i / 100.0))).Solve().PH);
+        DoseResult beyond = AcidBaseSystem.Water.DoseToPH(Reagents.SodiumBicarbonate, highest + 0.01);
+        beyond.Outcome.Should().Be(DoseOutcome.NotReached);
+        beyond.State.PH.Should().BeApproximately(highest, 1e-3, "the limit that is named is the highest there is, not that of the largest dose");
+        AcidBaseSystem.Water.DoseToPH(Reagents.SodiumBicarbonate, highest - 0.0005).Outcome.Should().Be(DoseOutcome.Reached, "it is reached between two steps of the search");
+    }
+
+    [Fact]
+    public void Acid_lowers_free_calcium_before_it_raises_it()
+    {
+        AcidBaseSystem hard = AcidBaseSystem.Of([new AcidAmount(Acids.Carbonic, 0.0062)], new StrongIons { CalciumMolPerKg = 0.003 });
+
+        DoseResult dose = hard.DoseToFreeCalcium(Reagents.CitricAcid, 2.2);
+
+        dose.Outcome.Should().Be(DoseOutcome.Reached);
+        dose.State.FreeCalciumMmolPerKgWater.Should().BeApproximately(2.2, 1e-6);
+        dose.GramsPerKg.Should().BeLessThan(0.3);
+    }
+
+    [Fact]
+    public void No_limit_is_named_that_does_not_dissolve()
+    {
+        DoseResult tartrate = AcidBaseSystem.Water.DoseToPH(Reagents.PotassiumHydrogenTartrate, 3.45);
+        tartrate.Outcome.Should().Be(DoseOutcome.BeyondSolubility);
+        tartrate.Explanation.Should().Contain("0.57 g per 100 g of water");
+
+        DoseResult gluconate = AcidBaseSystem.Water.DoseToFreeCalcium(Reagents.CalciumGluconateMonohydrate, 300);
+        gluconate.Outcome.Should().Be(DoseOutcome.NotReached);
+        gluconate.State.SaturationIndex(CalciumSolid.Gluconate).Should().BeApproximately(0, 1e-3, "the dose is the most that dissolves");
+        gluconate.Explanation.Should().Contain("cannot bring it above").And.Contain("beyond its solubility");
+
+        DoseResult lactate = AcidBaseSystem.Water.DoseToFreeCalcium(Reagents.CalciumLactatePentahydrate, 200, maxGramsPerKg: 200);
+        lactate.Outcome.Should().Be(DoseOutcome.NotReached);
+        (lactate.GramsPerKg / (10 * lactate.Mix.WaterPercent / 100 * (1 + (lactate.GramsPerKg / 1000)))).Should().BeApproximately(Reagents.CalciumLactatePentahydrate.SolubilityGramsPer100GWater!.Value, 0.01);
+    }
+
+    [Fact]
+    public void A_liquid_with_little_water_is_solved_or_refused_by_the_name_of_what_was_passed()
+    {
+        AcidBaseSystem.Of([], default, 1).Add(Reagents.SodiumChloride, 1000).Solve().InRange.Should().BeFalse("the ionic strength is far beyond the relation");
+        FluentActions.Invoking(() => AcidBaseSystem.Of([], default, 5).Add(Reagents.GluconoDeltaLactone, 1000)).Should().Throw<ArgumentOutOfRangeException>()
+            .WithParameterName("gramsPerKg").WithMessage("*0.1 % of water*5 %*");
+    }
+
     /// <summary>Gypsum dissolves to about 15 mmol/kg, the value of solubility tables [recalled]; the constants give it within 1.</summary>
     [Fact]
     public void Gypsum_is_saturated_at_15_mmol()

@@ -90,4 +90,15 @@ public class SolutionTests
         FluentActions.Invoking(() => new SoluteAmount(Solute.Sucrose, -1)).Should().Throw<ArgumentOutOfRangeException>();
         FluentActions.Invoking(() => WaterActivity.Norrish([new SoluteAmount(Solute.SodiumChloride, 1)])).Should().Throw<ArgumentException>();
     }
+
+    [Fact]
+    public void The_same_solute_twice_adds_up_and_no_solute_is_refused()
+    {
+        SoluteAmount fifty = new(Solute.Sucrose, 50), hundred = new(Solute.Sucrose, 100);
+
+        WaterActivity.Ross([fifty, fifty]).Value.Should().BeApproximately(WaterActivity.Ross([hundred]).Value, 1e-12);
+        WaterActivity.Norrish([fifty, fifty]).Value.Should().BeApproximately(WaterActivity.Norrish([hundred]).Value, 1e-12);
+        FluentActions.Invoking(() => WaterActivity.Ross([default])).Should().Throw<ArgumentException>().WithMessage("*names no solute*");
+        FluentActions.Invoking(() => WaterActivity.Norrish([default])).Should().Throw<ArgumentException>();
+    }
 }

@@ -15,6 +15,12 @@ public class PublishedSolutionTests
     public void Density_of_spirit(double abv, double density)
         => EthanolWater.DensityOf(EthanolWater.PercentByMass(abv), At(20)).Value.KilogramsPerCubicMeter.Should().BeApproximately(density, 0.01);
 
+    /// <summary>oiml-p0-t20, oiml-p1-t20, oiml-p0-t0, oiml-p1-t0, oiml-p0.5-t20: the verification list of a public-domain implementation of R 22, kg/m³ within 0.0001.</summary>
+    [Theory]
+    [InlineData(0, 20, 998.20123), InlineData(100, 20, 789.2391233), InlineData(0, 0, 999.8369332), InlineData(100, 0, 806.2151206), InlineData(50, 20, 913.770595)]
+    public void Density_by_the_general_formula(double percentByMass, double celsius, double density)
+        => EthanolWater.DensityOf(percentByMass, At(celsius)).Value.KilogramsPerCubicMeter.Should().BeApproximately(density, 1e-4);
+
     /// <summary>oiml-pure-ethanol-40C: the lower density limit stated by a page on R 22.</summary>
     [Fact]
     public void Density_of_ethanol_at_40() => EthanolWater.DensityOf(100, At(40)).Value.KilogramsPerCubicMeter.Should().BeApproximately(771.93, 0.01);
