@@ -31,9 +31,6 @@ internal sealed class FigureReader
     /// <summary>The members of a fact in words.</summary>
     public static Shape Texts { get; } = new() { HasText = true };
 
-    /// <summary>The members of a value that is a number and more.</summary>
-    public static Shape Values { get; } = new() { HasNumbers = true };
-
     /// <summary>The members of a number.</summary>
     public Shape Numbers { get; }
 
@@ -185,6 +182,9 @@ internal sealed class FigureReader
         return parts;
     }
 
+    /// <summary>The members of a figure whose competing values are read as it is.</summary>
+    public static Shape Figures<T>(ItemReader<T> read) => new() { HasNumbers = true, Others = (ref json, pointer) => Items(ref json, pointer, read) };
+
     public static ValueList<T> List<T>(ref JsonCursor json, string pointer, ItemReader<T> read) => ValueList<T>.Own(Items(ref json, pointer, read));
 
     public static ValueList<string> Strings(ref JsonCursor json, string pointer) => List(ref json, pointer, s_text);
@@ -228,8 +228,6 @@ internal sealed class FigureReader
     private static string TextOf(ref JsonCursor json, string pointer) => json.Text(pointer);
 
     private static string WordOf(ref JsonCursor json, string pointer) => json.Word(pointer);
-
-    private static Shape Figures<T>(ItemReader<T> read) => new() { HasNumbers = true, Others = (ref json, pointer) => Items(ref json, pointer, read) };
 
     private static NumberRange RangeOf(in Parts parts, string pointer) => parts switch
     {

@@ -3,11 +3,23 @@ using Hydrocolloid.Formulation.Internal;
 namespace Hydrocolloid.Formulation.Catalogues;
 
 /// <summary>Reads an ingredient of a catalogue document (docs/catalogue-format.md).</summary>
-/// <param name="figures">Reads the figures.</param>
-/// <param name="entry">The facts of the entry that another one is like; null if there is none.</param>
-internal sealed class IngredientReader(FigureReader figures, Func<string, IngredientFacts?> entry)
+internal sealed class IngredientReader
 {
-    private readonly ProfileReader _profiles = new(figures);
+    private readonly FigureReader _figures;
+    private readonly Func<string, IngredientFacts?> _entry;
+    private readonly ProfileReader _profiles;
+    private readonly FigureReader.Shape _acidities;
+
+    /// <summary>Makes a reader.</summary>
+    /// <param name="figures">Reads the figures.</param>
+    /// <param name="entry">The facts of the entry that another one is like; null if there is none.</param>
+    public IngredientReader(FigureReader figures, Func<string, IngredientFacts?> entry)
+    {
+        _figures = figures;
+        _entry = entry;
+        _profiles = new ProfileReader(figures);
+        _acidities = FigureReader.Figures<Cited<TitratableAcidity>>(ReadAcidity);
+    }
 
     /// <summary>Reads an entry.</summary>
     /// <param name="json">The entry.</param>
@@ -59,13 +71,13 @@ internal sealed class IngredientReader(FigureReader figures, Func<string, Ingred
                 case "allergens": allergens = ReadAllergens(ref json, at); break;
                 case "composition": composition = ReadComposition(ref json, at); break;
                 case "ph": (ph, phRange) = ReadPh(ref json, at); break;
-                case "brix": brix = figures.Number(ref json, at); break;
-                case "densityKgPerM3": density = figures.Number(ref json, at); break;
+                case "brix": brix = _figures.Number(ref json, at); break;
+                case "densityKgPerM3": density = _figures.Number(ref json, at); break;
                 case "titratableAcidity": acidity = ReadAcidity(ref json, at); break;
                 case "tannin": tannin = ReadTannin(ref json, at); break;
                 case "protease": protease = ReadProtease(ref json, at); break;
                 case "milkProtein": milkProtein = ReadMilkProtein(ref json, at); break;
-                case "cautions": cautions = figures.Facts(ref json, at); break;
+                case "cautions": cautions = _figures.Facts(ref json, at); break;
                 case "hydrocolloid": profile = _profiles.Read(ref json, at, from.Profile); break;
                 default: throw FigureReader.Unknown(pointer, word);
             }
@@ -77,7 +89,7 @@ internal sealed class IngredientReader(FigureReader figures, Func<string, Ingred
     }
 
     private IngredientFacts Like(string id, string pointer)
-        => entry(id) ?? throw FigureReader.Broken(FigureReader.Under(pointer, "like"), $"'{id}' is no entry that it could be like");
+        => _entry(id) ?? throw FigureReader.Broken(FigureReader.Under(pointer, "like"), $"'{id}' is no entry that it could be like");
 
     private AdditiveNumbers ReadAdditive(ref JsonCursor json, string pointer)
     {
@@ -91,12 +103,12 @@ internal sealed class IngredientReader(FigureReader figures, Func<string, Ingred
             {
                 case "e": e = FigureReader.Strings(ref json, FigureReader.Under(pointer, "e")); break;
                 case "ins": ins = FigureReader.Strings(ref json, FigureReader.Under(pointer, "ins")); break;
-                case "insRecalled": insCitation = figures.Recalled(ref json, FigureReader.Under(pointer, "insRecalled")); break;
+                case "insRecalled": insCitation = _figures.Recalled(ref json, FigureReader.Under(pointer, "insRecalled")); break;
                 default: parts.Take(word, ref json, pointer); break;
             }
         }
 
-        return new AdditiveNumbers(e, ins, figures.CitationOf(parts, pointer), insCitation);
+        return new AdditiveNumbers(e, ins, _figures.CitationOf(parts, pointer), insCitation);
     }
 
     private Origin ReadOrigin(ref JsonCursor json, string pointer)
@@ -125,7 +137,7 @@ internal sealed class IngredientReader(FigureReader figures, Func<string, Ingred
             }
         }
 
-        return new Origin(origin ?? throw FigureReader.Broken(pointer, "needs a class"), figures.Fact(parts, pointer));
+        return new Origin(origin ?? throw FigureReader.Broken(pointer, "needs a class"), _figures.Fact(parts, pointer));
     }
 
     private (DietaryFacts Facts, Citation Citation) ReadDiet(ref JsonCursor json, string pointer)
@@ -142,12 +154,12 @@ internal sealed class IngredientReader(FigureReader figures, Func<string, Ingred
                 case "vegan": vegan = json.Flag(pointer); break;
                 case "vegetarian": vegetarian = json.Flag(pointer); break;
                 case "animalSource": animal = json.Text(pointer); break;
-                case "notes": notes = figures.Facts(ref json, FigureReader.Under(pointer, "notes")); break;
+                case "notes": notes = _figures.Facts(ref json, FigureReader.Under(pointer, "notes")); break;
                 default: parts.Take(word, ref json, pointer); break;
             }
         }
 
-        return (new DietaryFacts(vegan, vegetarian, animal, notes), figures.CitationOf(parts, pointer));
+        return (new DietaryFacts(vegan, vegetarian, animal, notes), _figures.CitationOf(parts, pointer));
     }
 
     private Cited<ValueList<Allergen>> ReadAllergens(ref JsonCursor json, string pointer)
@@ -168,7 +180,7 @@ internal sealed class IngredientReader(FigureReader figures, Func<string, Ingred
             }
         }
 
-        return figures.Cite(contains, parts, pointer);
+        return _figures.Cite(contains, parts, pointer);
     }
 
     private Cited<Composition> ReadComposition(ref JsonCursor json, string pointer)
@@ -199,7 +211,7 @@ internal sealed class IngredientReader(FigureReader figures, Func<string, Ingred
         }
 
         var composition = Composition.Per100Grams(water, sugars, other, fibre, protein, fat, ash, ethanol, acids, calcium, potassium, sodium, magnesium);
-        return figures.Cite(composition, parts, pointer);
+        return _figures.Cite(composition, parts, pointer);
     }
 
     private Cited<TanninLevel> ReadTannin(ref JsonCursor json, string pointer)
@@ -219,7 +231,7 @@ internal sealed class IngredientReader(FigureReader figures, Func<string, Ingred
             }
         }
 
-        return figures.Cite(level ?? throw FigureReader.Broken(pointer, "needs a level"), parts, pointer);
+        return _figures.Cite(level ?? throw FigureReader.Broken(pointer, "needs a level"), parts, pointer);
     }
 
     private Cited<Protease> ReadProtease(ref JsonCursor json, string pointer)
@@ -240,7 +252,7 @@ internal sealed class IngredientReader(FigureReader figures, Func<string, Ingred
             }
         }
 
-        return enzyme is not null && active is { } isActive ? figures.Cite(new Protease(enzyme, isActive, disputed), parts, pointer)
+        return enzyme is not null && active is { } isActive ? _figures.Cite(new Protease(enzyme, isActive, disputed), parts, pointer)
             : throw FigureReader.Broken(pointer, "needs an enzyme and whether it is active");
     }
 
@@ -259,14 +271,14 @@ internal sealed class IngredientReader(FigureReader figures, Func<string, Ingred
             }
         }
 
-        return casein is { } hasCasein && whey is { } hasWhey ? figures.Cite(new MilkProtein(hasCasein, hasWhey), parts, pointer)
+        return casein is { } hasCasein && whey is { } hasWhey ? _figures.Cite(new MilkProtein(hasCasein, hasWhey), parts, pointer)
             : throw FigureReader.Broken(pointer, "needs casein and whey");
     }
 
     private Cited<TitratableAcidity> ReadAcidity(ref JsonCursor json, string pointer)
     {
         string? acid = null;
-        var parts = new FigureReader.Parts(FigureReader.Values);
+        var parts = new FigureReader.Parts(_acidities);
         json.OpenObject(pointer);
         while (json.NextMember(out string word))
         {
@@ -281,14 +293,14 @@ internal sealed class IngredientReader(FigureReader figures, Func<string, Ingred
         }
 
         double percent = Guard.InRange(FigureReader.ValueOf(parts, pointer), 0, 100, "g per 100 g");
-        return figures.Cite(new TitratableAcidity(percent, acid ?? throw FigureReader.Broken(pointer, "needs the acid it is expressed as")), parts, pointer);
+        return _figures.Cite(new TitratableAcidity(percent, acid ?? throw FigureReader.Broken(pointer, "needs the acid it is expressed as")), parts, pointer);
     }
 
     private (Cited<double>? Typical, Cited<NumberRange>? Range) ReadPh(ref JsonCursor json, string pointer)
     {
-        FigureReader.Parts parts = FigureReader.PartsOf(figures.Ranges, ref json, pointer);
+        FigureReader.Parts parts = FigureReader.PartsOf(_figures.Ranges, ref json, pointer);
         return (
-            parts.Value is { } typical ? new Cited<double>(Guard.InRange(typical, 0, 14, "pH"), figures.CitationOf(parts, pointer), parts.Note) : null,
-            figures.Range(parts is { Min: null, Max: null } ? parts : parts with { Value = null }, pointer));
+            parts.Value is { } typical ? new Cited<double>(Guard.InRange(typical, 0, 14, "pH"), _figures.CitationOf(parts, pointer), parts.Note) : null,
+            _figures.Range(parts is { Min: null, Max: null } ? parts : parts with { Value = null }, pointer));
     }
 }
