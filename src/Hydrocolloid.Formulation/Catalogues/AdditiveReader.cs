@@ -64,7 +64,7 @@ internal sealed class AdditiveReader(FigureReader figures)
     private UsCeiling ReadCeiling(ref JsonCursor json, string pointer)
     {
         string? category = null;
-        var parts = new FigureReader.Parts(figures.Numbers);
+        var parts = new FigureReader.Parts(figures.OfNumber);
         json.OpenObject(pointer);
         while (json.NextMember(out string word))
         {

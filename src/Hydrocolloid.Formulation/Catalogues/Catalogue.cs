@@ -98,7 +98,17 @@ public sealed class Catalogue
 
     internal Catalogue With(Ingredient[] ingredients, Lazy<SourceList> sources)
     {
-        var own = Guard.NotNull(ingredients).ToDictionary(i => Guard.NotNull(i, nameof(ingredients)).Id, i => new CatalogueEntry(i), StringComparer.Ordinal);
+        var own = new Dictionary<string, CatalogueEntry>(StringComparer.Ordinal);
+        foreach (Ingredient ingredient in Guard.NotNull(ingredients))
+        {
+            if (own.ContainsKey(Guard.NotNull(ingredient, nameof(ingredients)).Id))
+            {
+                throw new ArgumentException($"'{ingredient.Id}' is there twice.", nameof(ingredients));
+            }
+
+            own.Add(ingredient.Id, new CatalogueEntry(ingredient));
+        }
+
         IEnumerable<CatalogueEntry> kept = _entries.Select(e => own.TryGetValue(e.Id, out CatalogueEntry? mine) ? mine : e);
         return new Catalogue([.. kept, .. ingredients.Where(i => !_byId.ContainsKey(i.Id)).Select(i => own[i.Id])], sources);
     }

@@ -6,6 +6,8 @@ namespace Hydrocolloid.Formulation.Catalogues;
 /// <summary>Reads figures and facts with their sources (docs/catalogue-format.md).</summary>
 internal sealed class FigureReader
 {
+    private const double MaxCelsius = 1000;
+
     private static readonly ItemReader<string> s_text = TextOf;
     private static readonly ItemReader<string> s_word = WordOf;
 
@@ -24,18 +26,18 @@ internal sealed class FigureReader
         _celsius = Figures<Cited<TemperatureRange>>(Celsius);
         _minutes = Figures<Cited<DurationRange>>(Minutes);
         _hours = Figures<Cited<DurationRange>>(Hours);
-        Numbers = Figures<Cited<double>>(Number);
-        Ranges = Figures<Cited<NumberRange>>(Range);
+        OfNumber = Figures<Cited<double>>(Number);
+        OfRange = Figures<Cited<NumberRange>>(Range);
     }
 
     /// <summary>The members of a fact in words.</summary>
-    public static Shape Texts { get; } = new() { HasText = true };
+    public static Shape OfText { get; } = new() { HasText = true };
 
     /// <summary>The members of a number.</summary>
-    public Shape Numbers { get; }
+    public Shape OfNumber { get; }
 
     /// <summary>The members of a range of numbers.</summary>
-    public Shape Ranges { get; }
+    public Shape OfRange { get; }
 
     /// <summary>The members that a kind of figure may have beside its source and note.</summary>
     public sealed class Shape
@@ -93,7 +95,7 @@ internal sealed class FigureReader
         }
     }
 
-    public Cited<NumberRange> Range(ref JsonCursor json, string pointer) => Range(PartsOf(Ranges, ref json, pointer), pointer);
+    public Cited<NumberRange> Range(ref JsonCursor json, string pointer) => Range(PartsOf(OfRange, ref json, pointer), pointer);
 
     public Cited<NumberRange> Range(in Parts parts, string pointer)
     {
@@ -101,12 +103,28 @@ internal sealed class FigureReader
         return range.Min < 0 || range.Max < 0 ? throw Broken(pointer, "must not be negative") : Cite(range, parts, pointer);
     }
 
+    /// <summary>A range that lies within limits.</summary>
+    public Cited<NumberRange> RangeWithin(Parts parts, double min, double max, string unit, string pointer)
+    {
+        Cited<NumberRange> range = Range(parts, pointer);
+        Within(range.Value.Min ?? min, min, max, unit, pointer);
+        Within(range.Value.Max ?? max, min, max, unit, pointer);
+        return range;
+    }
+
+    /// <summary>A range of % by weight.</summary>
+    public Cited<NumberRange> Percent(ref JsonCursor json, string pointer) => RangeWithin(PartsOf(OfRange, ref json, pointer), 0, 100, "%", pointer);
+
     public Cited<TemperatureRange> Celsius(ref JsonCursor json, string pointer)
     {
         Parts parts = PartsOf(_celsius, ref json, pointer);
         var range = new TemperatureRange(RangeOf(parts, pointer));
-        return range.Celsius.Min < Guard.AbsoluteZeroCelsius || range.Celsius.Max < Guard.AbsoluteZeroCelsius ? throw Broken(pointer, "is under absolute zero")
-            : Cite(range, parts, pointer);
+        if (range.Celsius.Min < Guard.AbsoluteZeroCelsius || range.Celsius.Max < Guard.AbsoluteZeroCelsius)
+        {
+            throw Broken(pointer, "is under absolute zero");
+        }
+
+        return range.Celsius.Min > MaxCelsius || range.Celsius.Max > MaxCelsius ? throw Broken(pointer, "is over 1000 °C, which no kitchen reaches") : Cite(range, parts, pointer);
     }
 
     public Cited<DurationRange> Minutes(ref JsonCursor json, string pointer) => InSeconds(PartsOf(_minutes, ref json, pointer), 60, pointer);
@@ -115,18 +133,26 @@ internal sealed class FigureReader
 
     public Cited<double> Number(ref JsonCursor json, string pointer)
     {
-        Parts parts = PartsOf(Numbers, ref json, pointer);
+        Parts parts = PartsOf(OfNumber, ref json, pointer);
         return Cite(ValueOf(parts, pointer), parts, pointer);
     }
 
-    public Cited<string> Fact(ref JsonCursor json, string pointer) => Fact(PartsOf(Texts, ref json, pointer), pointer);
+    /// <summary>A number that lies within limits.</summary>
+    public Cited<double> NumberWithin(ref JsonCursor json, double min, double max, string unit, string pointer)
+    {
+        Cited<double> number = Number(ref json, pointer);
+        Within(number.Value, min, max, unit, pointer);
+        return number;
+    }
+
+    public Cited<string> Fact(ref JsonCursor json, string pointer) => Fact(PartsOf(OfText, ref json, pointer), pointer);
 
     public Cited<string> Fact(in Parts parts, string pointer) => Cite(parts.Text ?? throw Broken(pointer, "needs a text"), parts, pointer);
 
     /// <summary>A fact that says what it is about.</summary>
     public AgentFact FactOfTopic(ref JsonCursor json, string pointer)
     {
-        var parts = new Parts(Texts);
+        var parts = new Parts(OfText);
         string? topic = null;
         json.OpenObject(pointer);
         while (json.NextMember(out string word))
@@ -152,6 +178,10 @@ internal sealed class FigureReader
     /// <summary>The one number of a figure that is no range.</summary>
     public static double ValueOf(in Parts parts, string pointer)
         => parts is { Min: null, Max: null, Value: { } value } ? value : throw Broken(pointer, "needs one value");
+
+    public static double Within(double value, double min, double max, string unit, string pointer)
+        => value >= min && value <= max ? value
+            : throw Broken(pointer, $"must be between {Numbers.Exact(min)} and {Numbers.Exact(max)} {unit}, but is {Numbers.Exact(value)} {unit}");
 
     public ValueList<Cited<string>> Facts(ref JsonCursor json, string pointer) => List(ref json, pointer, _fact);
 
@@ -233,6 +263,7 @@ internal sealed class FigureReader
     {
         { Min: null, Max: null, Value: null } => throw Broken(pointer, "needs min, max or value"),
         { Min: null, Max: null } => NumberRange.Single(parts.Value!.Value),
+        { Value: null } when parts.Min > parts.Max => throw Broken(pointer, "has a min above its max"),
         { Value: null } => new NumberRange(parts.Min, parts.Max),
         _ => throw Broken(pointer, "has a value and a range"),
     };

@@ -63,7 +63,7 @@ internal sealed class IngredientReader
                 case "like": break;
                 case "name": name = json.Text(at); break;
                 case "synonyms": synonyms = FigureReader.Strings(ref json, at); break;
-                case "category": category = json.Word(at); break;
+                case "category": category = CategoryOf(json.Word(at), at); break;
                 case "provenance": provenance = json.Text(at); break;
                 case "additive": additive = ReadAdditive(ref json, at); break;
                 case "origin": origin = ReadOrigin(ref json, at); break;
@@ -71,8 +71,9 @@ internal sealed class IngredientReader
                 case "allergens": allergens = ReadAllergens(ref json, at); break;
                 case "composition": composition = ReadComposition(ref json, at); break;
                 case "ph": (ph, phRange) = ReadPh(ref json, at); break;
-                case "brix": brix = _figures.Number(ref json, at); break;
-                case "densityKgPerM3": density = _figures.Number(ref json, at); break;
+                case "brix": brix = _figures.NumberWithin(ref json, 0, 100, "°Brix", at); break;
+                case "densityKgPerM3": density = _figures.NumberWithin(ref json, 100, 30_000, "kg/m³", at); break;
+                case "grade": json.Skip(); break; // that of a lot is no fact of its kind: it is read with the ingredient
                 case "titratableAcidity": acidity = ReadAcidity(ref json, at); break;
                 case "tannin": tannin = ReadTannin(ref json, at); break;
                 case "protease": protease = ReadProtease(ref json, at); break;
@@ -87,6 +88,10 @@ internal sealed class IngredientReader
             string.IsNullOrWhiteSpace(name) ? throw FigureReader.Broken(pointer, "needs a name") : name, synonyms, category, provenance, additive, origin, diet, dietCitation, allergens, composition,
             ph, phRange, brix, density, cautions, profile, tannin, protease, milkProtein, acidity);
     }
+
+    private static string CategoryOf(string word, string pointer) => word is "water" or "juice" or "cordial" or "fruit" or "vegetable" or "dairy" or "plant-drink" or "stock" or "infusion"
+        or "alcohol" or "vinegar" or "condiment" or "chocolate" or "mineral" or "sweetener" or "acid" or "salt" or "fat" or "egg" or "protein" or "hydrocolloid" ? word
+        : throw FigureReader.Broken(pointer, $"'{word}' is not a category of the format");
 
     private IngredientFacts Like(string id, string pointer)
         => _entry(id) ?? throw FigureReader.Broken(FigureReader.Under(pointer, "like"), $"'{id}' is no entry that it could be like");
@@ -114,7 +119,7 @@ internal sealed class IngredientReader
     private Origin ReadOrigin(ref JsonCursor json, string pointer)
     {
         OriginClass? origin = null;
-        var parts = new FigureReader.Parts(FigureReader.Texts);
+        var parts = new FigureReader.Parts(FigureReader.OfText);
         json.OpenObject(pointer);
         while (json.NextMember(out string word))
         {
@@ -159,7 +164,8 @@ internal sealed class IngredientReader
             }
         }
 
-        return (new DietaryFacts(vegan, vegetarian, animal, notes), _figures.CitationOf(parts, pointer));
+        return vegan == true && vegetarian == false ? throw FigureReader.Broken(pointer, "is vegan and not vegetarian")
+            : (new DietaryFacts(vegan, vegetarian, animal, notes), _figures.CitationOf(parts, pointer));
     }
 
     private Cited<ValueList<Allergen>> ReadAllergens(ref JsonCursor json, string pointer)
@@ -180,6 +186,14 @@ internal sealed class IngredientReader
             }
         }
 
+        for (int i = 1; i < contains.Count; i++)
+        {
+            if (contains.Span.Slice(0, i).IndexOf(contains[i]) >= 0)
+            {
+                throw FigureReader.Broken(FigureReader.Under(FigureReader.Under(pointer, "contains"), i), "is stated twice");
+            }
+        }
+
         return _figures.Cite(contains, parts, pointer);
     }
 
@@ -193,25 +207,40 @@ internal sealed class IngredientReader
         {
             switch (word)
             {
-                case "water": water = json.Number(pointer); break;
-                case "sugars": sugars = json.Number(pointer); break;
-                case "otherCarbohydrate": other = json.Number(pointer); break;
-                case "fibre": fibre = json.Number(pointer); break;
-                case "protein": protein = json.Number(pointer); break;
-                case "fat": fat = json.Number(pointer); break;
-                case "ash": ash = json.Number(pointer); break;
-                case "ethanol": ethanol = json.Number(pointer); break;
-                case "organicAcids": acids = json.Number(pointer); break;
-                case "calcium": calcium = json.Number(pointer); break;
-                case "potassium": potassium = json.Number(pointer); break;
-                case "sodium": sodium = json.Number(pointer); break;
-                case "magnesium": magnesium = json.Number(pointer); break;
+                case "water": water = Part(ref json, word, 100, "g per 100 g", pointer); break;
+                case "sugars": sugars = Part(ref json, word, 100, "g per 100 g", pointer); break;
+                case "otherCarbohydrate": other = Part(ref json, word, 100, "g per 100 g", pointer); break;
+                case "fibre": fibre = Part(ref json, word, 100, "g per 100 g", pointer); break;
+                case "protein": protein = Part(ref json, word, 100, "g per 100 g", pointer); break;
+                case "fat": fat = Part(ref json, word, 100, "g per 100 g", pointer); break;
+                case "ash": ash = Part(ref json, word, 100, "g per 100 g", pointer); break;
+                case "ethanol": ethanol = Part(ref json, word, 100, "g per 100 g", pointer); break;
+                case "organicAcids": acids = Part(ref json, word, 100, "g per 100 g", pointer); break;
+                case "calcium": calcium = Part(ref json, word, 100_000, "mg per 100 g", pointer); break;
+                case "potassium": potassium = Part(ref json, word, 100_000, "mg per 100 g", pointer); break;
+                case "sodium": sodium = Part(ref json, word, 100_000, "mg per 100 g", pointer); break;
+                case "magnesium": magnesium = Part(ref json, word, 100_000, "mg per 100 g", pointer); break;
                 default: parts.Take(word, ref json, pointer); break;
             }
         }
 
-        var composition = Composition.Per100Grams(water, sugars, other, fibre, protein, fat, ash, ethanol, acids, calcium, potassium, sodium, magnesium);
+        Composition composition;
+        try
+        {
+            composition = Composition.Per100Grams(water, sugars, other, fibre, protein, fat, ash, ethanol, acids, calcium, potassium, sodium, magnesium);
+        }
+        catch (ArgumentException e)
+        {
+            throw FigureReader.Broken(pointer, Guard.WithoutParameter(e));
+        }
+
         return _figures.Cite(composition, parts, pointer);
+    }
+
+    private static double Part(ref JsonCursor json, string word, double max, string unit, string pointer)
+    {
+        string at = FigureReader.Under(pointer, word);
+        return FigureReader.Within(json.Number(at), 0, max, unit, at);
     }
 
     private Cited<TanninLevel> ReadTannin(ref JsonCursor json, string pointer)
@@ -292,15 +321,16 @@ internal sealed class IngredientReader
             }
         }
 
-        double percent = Guard.InRange(FigureReader.ValueOf(parts, pointer), 0, 100, "g per 100 g");
-        return _figures.Cite(new TitratableAcidity(percent, acid ?? throw FigureReader.Broken(pointer, "needs the acid it is expressed as")), parts, pointer);
+        double percent = FigureReader.Within(FigureReader.ValueOf(parts, pointer), 0, 100, "g per 100 g", pointer);
+        return acid is "citric" or "malic" or "tartaric" or "lactic" or "acetic" or "oxalic" or "succinic" or "gluconic" or "mixed" ? _figures.Cite(new TitratableAcidity(percent, acid), parts, pointer)
+            : throw FigureReader.Broken(pointer, acid is null ? "needs the acid it is expressed as" : $"'{acid}' is not an acid of the format");
     }
 
     private (Cited<double>? Typical, Cited<NumberRange>? Range) ReadPh(ref JsonCursor json, string pointer)
     {
-        FigureReader.Parts parts = FigureReader.PartsOf(_figures.Ranges, ref json, pointer);
+        FigureReader.Parts parts = FigureReader.PartsOf(_figures.OfRange, ref json, pointer);
         return (
-            parts.Value is { } typical ? new Cited<double>(Guard.InRange(typical, 0, 14, "pH"), _figures.CitationOf(parts, pointer), parts.Note) : null,
-            _figures.Range(parts is { Min: null, Max: null } ? parts : parts with { Value = null }, pointer));
+            parts.Value is { } typical ? new Cited<double>(FigureReader.Within(typical, 0, 14, "pH", pointer), _figures.CitationOf(parts, pointer), parts.Note) : null,
+            _figures.RangeWithin(parts is { Min: null, Max: null } ? parts : parts with { Value = null }, 0, 14, "pH", pointer));
     }
 }

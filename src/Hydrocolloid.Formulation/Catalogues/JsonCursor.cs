@@ -75,7 +75,10 @@ internal ref struct JsonCursor
         => _json.TokenType == JsonTokenType.String ? WordMemo.Of(ref _json) : throw FigureReader.Broken(pointer, "must be a text");
 
     public readonly double Number(string pointer)
-        => _json.TokenType == JsonTokenType.Number ? _json.GetDouble() : throw FigureReader.Broken(pointer, "must be a number");
+    {
+        double number = _json.TokenType == JsonTokenType.Number ? _json.GetDouble() : throw FigureReader.Broken(pointer, "must be a number");
+        return double.IsInfinity(number) ? throw FigureReader.Broken(pointer, "is too large a number") : number;
+    }
 
     public readonly bool Flag(string pointer)
         => _json.TokenType is JsonTokenType.True or JsonTokenType.False ? _json.GetBoolean() : throw FigureReader.Broken(pointer, "must be true or false");

@@ -95,7 +95,7 @@ internal sealed class LabellingReader(FigureReader figures)
     private (string Id, Cited<string> Fact) ReadNote(ref JsonCursor json, string pointer)
     {
         string? id = null;
-        FigureReader.Parts parts = Take(ref json, pointer, (word, ref value) => word == "id" && Set(out id, value.Text(pointer)), FigureReader.Texts);
+        FigureReader.Parts parts = Take(ref json, pointer, (word, ref value) => word == "id" && Set(out id, value.Text(pointer)), FigureReader.OfText);
         return (id ?? throw FigureReader.Broken(pointer, "needs an id"), figures.Fact(parts, pointer));
     }
 

@@ -27,7 +27,7 @@ internal sealed class ProfileReader(FigureReader figures)
                 case "role": role = RoleOf(json.Text(at), at); break;
                 case "doses": windows = FigureReader.List(ref json, at, ReadWindow); break;
                 case "publishedDoses": published = FigureReader.List(ref json, at, ReadPublished); break;
-                case "minimumGellingPercent": minimum = figures.Range(ref json, at); break;
+                case "minimumGellingPercent": minimum = figures.Percent(ref json, at); break;
                 case "dispersal": dispersal = ReadDispersal(ref json, at); break;
                 case "hydration": hydration = ReadHydration(ref json, at); break;
                 case "setting": setting = ReadSetting(ref json, at); break;
@@ -59,18 +59,18 @@ internal sealed class ProfileReader(FigureReader figures)
         (FigureReader.Parts parts, string texture) = WithTexture(ref json, pointer);
         return new DoseWindow(
             Words.TryTexture(texture, out Texture known) ? known : throw FigureReader.Broken(pointer, $"'{texture}' is not a texture"),
-            figures.Range(parts, pointer));
+            figures.RangeWithin(parts, 0, 100, "%", pointer));
     }
 
     private PublishedDose ReadPublished(ref JsonCursor json, string pointer)
     {
         (FigureReader.Parts parts, string texture) = WithTexture(ref json, pointer);
-        return new PublishedDose(texture, figures.Range(parts, pointer));
+        return new PublishedDose(texture, figures.RangeWithin(parts, 0, 100, "%", pointer));
     }
 
     private (FigureReader.Parts Parts, string Texture) WithTexture(ref JsonCursor json, string pointer)
     {
-        var parts = new FigureReader.Parts(figures.Ranges);
+        var parts = new FigureReader.Parts(figures.OfRange);
         string? texture = null;
         json.OpenObject(pointer);
         while (json.NextMember(out string word))
@@ -167,7 +167,7 @@ internal sealed class ProfileReader(FigureReader figures)
 
     private SettingTrigger ReadTrigger(ref JsonCursor json, string pointer)
     {
-        var parts = new FigureReader.Parts(FigureReader.Texts);
+        var parts = new FigureReader.Parts(FigureReader.OfText);
         string? when = null;
         string? ion = null;
         json.OpenObject(pointer);
@@ -223,7 +223,7 @@ internal sealed class ProfileReader(FigureReader figures)
 
     private (Reversibility Value, Cited<string> Fact) ReadReversible(ref JsonCursor json, string pointer)
     {
-        var parts = new FigureReader.Parts(FigureReader.Texts);
+        var parts = new FigureReader.Parts(FigureReader.OfText);
         Reversibility? reversibility = null;
         json.OpenObject(pointer);
         while (json.NextMember(out string word))
@@ -257,7 +257,7 @@ internal sealed class ProfileReader(FigureReader figures)
             string at = FigureReader.Under(pointer, word);
             switch (word)
             {
-                case "range": range = figures.Range(ref json, at); break;
+                case "range": range = figures.RangeWithin(FigureReader.PartsOf(figures.OfRange, ref json, at), 0, 14, "pH", at); break;
                 case "facts": facts = figures.Facts(ref json, at); break;
                 default: throw FigureReader.Unknown(pointer, word);
             }
@@ -290,7 +290,7 @@ internal sealed class ProfileReader(FigureReader figures)
 
     private AgentLimit ReadLimit(ref JsonCursor json, string pointer)
     {
-        var parts = new FigureReader.Parts(figures.Ranges);
+        var parts = new FigureReader.Parts(figures.OfRange);
         string? quantity = null, when = null, harm = null, consequence = null;
         double? stood = null, from = null;
         json.OpenObject(pointer);
@@ -316,7 +316,7 @@ internal sealed class ProfileReader(FigureReader figures)
 
     private AgentSensitivity ReadSensitivity(ref JsonCursor json, string pointer)
     {
-        var parts = new FigureReader.Parts(FigureReader.Texts);
+        var parts = new FigureReader.Parts(FigureReader.OfText);
         string? to = null, harm = null;
         json.OpenObject(pointer);
         while (json.NextMember(out string word))

@@ -89,6 +89,7 @@ internal sealed class SourceList
         "teaching" => SourceKind.Teaching,
         "judgement" => SourceKind.Judgement,
         "trade" => SourceKind.Trade,
+        "measurement" => SourceKind.Measurement,
         _ => throw FigureReader.Broken(pointer, kind is null ? "needs a kind" : $"'{kind}' is not a kind of source"),
     };
 

@@ -47,7 +47,7 @@ internal sealed class SynergyReader(FigureReader figures)
     {
         Texture? texture = null;
         double? first = null;
-        var parts = new FigureReader.Parts(figures.Ranges);
+        var parts = new FigureReader.Parts(figures.OfRange);
         json.OpenObject(pointer);
         while (json.NextMember(out string word))
         {

@@ -28,7 +28,7 @@ internal sealed class TechniqueReader(FigureReader figures)
 
     private TechniqueFigure ReadFigure(ref JsonCursor json, string pointer)
     {
-        var parts = new FigureReader.Parts(figures.Ranges);
+        var parts = new FigureReader.Parts(figures.OfRange);
         string? what = null, of = null;
         json.OpenObject(pointer);
         while (json.NextMember(out string word))

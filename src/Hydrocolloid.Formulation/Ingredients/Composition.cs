@@ -29,7 +29,9 @@ public sealed record Composition
         PotassiumMg = Milligrams(potassium, nameof(potassium));
         SodiumMg = Milligrams(sodium, nameof(sodium));
         MagnesiumMg = Milligrams(magnesium, nameof(magnesium));
-        double sum = KnownSumPercent;
+        // Ash holds the minerals: of the two the larger counts.
+        double minerals = ((CalciumMg ?? 0) + (PotassiumMg ?? 0) + (SodiumMg ?? 0) + (MagnesiumMg ?? 0)) / 1000;
+        double sum = KnownSumPercent + Math.Max(0, minerals - (AshPercent ?? 0));
         if (sum > MaxSumPercent)
         {
             throw new ArgumentException(
@@ -103,7 +105,7 @@ public sealed record Composition
     /// <param name="magnesium">Magnesium, mg per 100 g; 0 to 100 000.</param>
     /// <returns>The composition.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A part is outside its range.</exception>
-    /// <exception cref="ArgumentException">The parts add up to more than 102 g per 100 g.</exception>
+    /// <exception cref="ArgumentException">The parts, with the minerals where they weigh more than the ash, add up to more than 102 g per 100 g.</exception>
     public static Composition Per100Grams(
         double? water = null,
         double? sugars = null,

@@ -5,6 +5,8 @@ namespace Hydrocolloid.Formulation;
 /// <summary>The strength a producer states for one lot or brand of an agent, such as 200 g Bloom. Immutable, equal by content.</summary>
 public sealed record Grade
 {
+    internal const double MaxValue = 100_000;
+
     /// <summary>States a grade.</summary>
     /// <param name="scale">The scale it is measured on.</param>
     /// <param name="value">The figure on that scale: g Bloom, g/cm² or °SAG; above 0, up to 100 000.</param>
@@ -12,7 +14,8 @@ public sealed record Grade
     public Grade(GradeScale scale, double value)
     {
         Scale = scale is >= GradeScale.Bloom and <= GradeScale.Sag ? scale : throw new ArgumentOutOfRangeException(nameof(scale));
-        Value = Guard.InRange(value, double.Epsilon, 100_000, UnitOf(scale));
+        Value = value > 0 ? Guard.InRange(value, 0, MaxValue, UnitOf(scale))
+            : throw new ArgumentOutOfRangeException(nameof(value), $"Must be above 0 {UnitOf(scale)}, but is {Numbers.Exact(value)} {UnitOf(scale)}.");
     }
 
     /// <summary>The scale.</summary>

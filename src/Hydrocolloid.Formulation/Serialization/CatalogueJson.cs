@@ -200,11 +200,39 @@ public static class CatalogueJson
                 var cursor = new JsonCursor(JsonMarshal.GetRawUtf8Value(json));
                 IngredientFacts facts = reader.Read(ref cursor, id!, pointer);
                 Ingredient? like = json.TryGetProperty("like"u8, out JsonElement other) ? Entry(other.GetString()!) : null;
-                ingredients.Add(like is null || like.Id == id ? new Ingredient(id!, name!, new Lazy<IngredientFacts>(() => facts)) : like.AsDescribed(id!, name!, facts));
+                Ingredient made = like is null || like.Id == id ? new Ingredient(id!, name!, new Lazy<IngredientFacts>(() => facts)) : like.AsDescribed(id!, name!, facts);
+                ingredients.Add(json.TryGetProperty("grade"u8, out JsonElement grade) ? made.WithGrade(ReadGrade(grade, pointer + "/grade")) : made);
             });
         }
 
         return [.. ingredients];
+    }
+
+    /// <summary>The grade of a lot, as formula documents state it.</summary>
+    private static Grade ReadGrade(JsonElement json, string pointer)
+    {
+        var cursor = new JsonCursor(JsonMarshal.GetRawUtf8Value(json));
+        GradeScale? scale = null;
+        double? value = null;
+        cursor.OpenObject(pointer);
+        while (cursor.NextMember(out string word))
+        {
+            string at = FigureReader.Under(pointer, word);
+            switch (word)
+            {
+                case "scale": scale = Words.TryScale(cursor.Text(at), out GradeScale known) ? known : throw FigureReader.Broken(at, "is not a scale of strength"); break;
+                case "value": value = cursor.Number(at); break;
+                default: throw FigureReader.Unknown(pointer, word);
+            }
+        }
+
+        if (scale is null || value is null)
+        {
+            throw FigureReader.Broken(pointer, "needs a scale and a value");
+        }
+
+        return value > 0 && value <= Grade.MaxValue ? new Grade(scale.Value, value.Value)
+            : throw FigureReader.Broken(FigureReader.Under(pointer, "value"), $"must be above 0 and up to {Numbers.Exact(Grade.MaxValue)}, but is {Numbers.Exact(value.Value)}");
     }
 
     // The readers stop at the first fault of an entry; the other entries are still looked at.

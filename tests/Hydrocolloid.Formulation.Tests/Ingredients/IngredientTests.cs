@@ -81,6 +81,10 @@ public class IngredientTests
         FluentActions.Invoking(() => Composition.Per100Grams(water: 90, sugars: 12.1)).Should().Throw<ArgumentException>()
             .WithMessage("The parts add up to 102.1 g per 100 g; at most 102 g are possible within the spread of analyses.*");
         FluentActions.Invoking(() => Composition.Per100Grams(water: 101)).Should().Throw<ArgumentOutOfRangeException>();
+        FluentActions.Invoking(() => Composition.Per100Grams(water: 90, calcium: 20_000)).Should().Throw<ArgumentException>().WithMessage("*add up to 110 g*", "minerals weigh too");
+        Composition.Per100Grams(water: 90, ash: 11, calcium: 10_000).CalciumMg.Should().Be(10_000, "they are in the ash");
+        FluentActions.Invoking(() => new Grade(GradeScale.Bloom, 0)).Should().Throw<ArgumentOutOfRangeException>().WithMessage("*above 0 g Bloom*");
+        FluentActions.Invoking(() => Catalogue.BuiltIn.With(Pantry.Water, Pantry.Water)).Should().Throw<ArgumentException>().WithMessage("'water' is there twice*");
         FluentActions.Invoking(() => Composition.Per100Grams(calcium: -1)).Should().Throw<ArgumentOutOfRangeException>();
     }
 

@@ -100,10 +100,28 @@ public sealed class CatalogueJsonTests
     [InlineData("""{ "id": "x", "name": "X", "hydrocolloid": { "moreFacts": [] } }""", "/ingredients/0/hydrocolloid/moreFacts")]
     [InlineData("""{ "id": "x", "name": "X", "brix": { "value": 12, "guessed": "house-book" } }""", "/ingredients/0/brix")]
     [InlineData("""{ "id": "x", "name": "X", "brix": { "value": 12, "read": "house-book", "recalled": "house-book" } }""", "/ingredients/0/brix")]
-    [InlineData("""{ "id": "x", "name": "X", "ph": { "value": 15, "read": "house-book" } }""", "/ingredients/0")]
-    [InlineData("""{ "id": "x", "name": "X", "composition": { "water": 90, "sugars": 20, "read": "house-book" } }""", "/ingredients/0")]
-    [InlineData("""{ "id": "x", "name": "X", "composition": { "water": -1, "read": "house-book" } }""", "/ingredients/0")]
+    [InlineData("""{ "id": "x", "name": "X", "ph": { "value": 15, "read": "house-book" } }""", "/ingredients/0/ph")]
+    [InlineData("""{ "id": "x", "name": "X", "composition": { "water": 90, "sugars": 20, "read": "house-book" } }""", "/ingredients/0/composition")]
+    [InlineData("""{ "id": "x", "name": "X", "composition": { "water": -1, "read": "house-book" } }""", "/ingredients/0/composition/water")]
     [InlineData("""{ "id": "x", "name": "X", "category": null }""", "/ingredients/0/category")]
+    [InlineData("""{ "id": "x", "name": "X", "category": "juicy" }""", "/ingredients/0/category")]
+    [InlineData("""{ "id": "x", "name": "X", "brix": { "value": 150, "read": "house-book" } }""", "/ingredients/0/brix")]
+    [InlineData("""{ "id": "x", "name": "X", "brix": { "value": -5, "read": "house-book" } }""", "/ingredients/0/brix")]
+    [InlineData("""{ "id": "x", "name": "X", "brix": { "value": 1e400, "read": "house-book" } }""", "/ingredients/0/brix/value")]
+    [InlineData("""{ "id": "x", "name": "X", "densityKgPerM3": { "value": 0, "read": "house-book" } }""", "/ingredients/0/densityKgPerM3")]
+    [InlineData("""{ "id": "x", "name": "X", "titratableAcidity": { "value": 1, "as": "quinic", "read": "house-book" } }""", "/ingredients/0/titratableAcidity")]
+    [InlineData("""{ "id": "x", "name": "X", "titratableAcidity": { "value": 101, "as": "malic", "read": "house-book" } }""", "/ingredients/0/titratableAcidity")]
+    [InlineData("""{ "id": "x", "name": "X", "diet": { "vegan": true, "vegetarian": false, "read": "house-book" } }""", "/ingredients/0/diet")]
+    [InlineData("""{ "id": "x", "name": "X", "allergens": { "contains": ["milk", "milk"], "read": "house-book" } }""", "/ingredients/0/allergens/contains/1")]
+    [InlineData("""{ "id": "x", "name": "X", "composition": { "water": 90, "calcium": 20000, "read": "house-book" } }""", "/ingredients/0/composition")]
+    [InlineData("""{ "id": "x", "name": "X", "ph": { "min": 3, "max": 15, "read": "house-book" } }""", "/ingredients/0/ph")]
+    [InlineData("""{ "id": "x", "like": "agar", "name": "X", "hydrocolloid": { "minimumGellingPercent": { "value": 500, "read": "house-book" } } }""", "/ingredients/0/hydrocolloid/minimumGellingPercent")]
+    [InlineData("""{ "id": "x", "like": "agar", "name": "X", "hydrocolloid": { "ph": { "range": { "min": 2, "max": 20, "read": "house-book" } } } }""", "/ingredients/0/hydrocolloid/ph/range")]
+    [InlineData("""{ "id": "x", "like": "agar", "name": "X", "hydrocolloid": { "melting": { "celsius": { "value": 5000, "read": "house-book" } } } }""", "/ingredients/0/hydrocolloid/melting/celsius")]
+    [InlineData("""{ "id": "x", "like": "agar", "name": "X", "hydrocolloid": { "melting": { "celsius": { "min": 90, "max": 80, "read": "house-book" } } } }""", "/ingredients/0/hydrocolloid/melting/celsius")]
+    [InlineData("""{ "id": "x", "like": "agar", "name": "X", "grade": { "scale": "gel-strength", "value": 0 } }""", "/ingredients/0/grade/value")]
+    [InlineData("""{ "id": "x", "like": "agar", "name": "X", "grade": { "scale": "firmness", "value": 900 } }""", "/ingredients/0/grade/scale")]
+    [InlineData("""{ "id": "x", "like": "agar", "name": "X", "grade": { "scale": "gel-strength" } }""", "/ingredients/0/grade")]
     [InlineData("""{ "id": "x", "name": "X", "synonyms": "y" }""", "/ingredients/0/synonyms")]
     [InlineData("7", "/ingredients/0")]
     public void A_broken_entry_is_refused_with_its_place(string entry, string pointer)
@@ -112,13 +130,29 @@ public sealed class CatalogueJsonTests
 
         problem.Pointer.Should().StartWith(pointer);
         problem.LineNumber.Should().Be(1);
-        problem.Message.Should().NotBeNullOrWhiteSpace();
+        problem.Message.Should().NotBeNullOrWhiteSpace().And.NotContain("Parameter").And.NotContain("Actual value");
     }
 
     [Fact]
     public void Every_broken_entry_is_reported()
         => FluentActions.Invoking(() => CatalogueJson.Read(Document("""{ "id": "a" }, { "id": "b", "name": "B" }, { "id": "c", "name": "C", "x": 1 }, { "id": "b", "name": "B again" }""")))
             .Should().Throw<FormulaJsonException>().Which.Problems.Select(p => p.Pointer).Should().Equal("/ingredients/0", "/ingredients/2", "/ingredients/3/id");
+
+    [Fact]
+    public void A_lot_is_measured_and_has_a_grade()
+    {
+        Catalogue catalogue = CatalogueJson.Read(Document("""
+            { "id": "strong-agar", "like": "agar", "name": "Agar of the house", "grade": { "scale": "gel-strength", "value": 900 } },
+            { "id": "house-juice", "like": "apple-juice", "name": "Juice of the house", "ph": { "value": 3.3, "read": "bench" }, "brix": { "value": 11.2, "read": "bench" } }
+            """, """[ { "id": "bench", "title": "Bench book of the training kitchen", "kind": "measurement" } ]"""));
+
+        catalogue.Get("strong-agar").Grade.Should().Be(new Grade(GradeScale.GelStrength, 900));
+        MixContents juice = Analysis.Contents.Of(catalogue.Get("house-juice"));
+        juice.Ph!.Value.Should().BeApproximately(3.3, 1e-6);
+        juice.Ph.How.Should().Be(ReckonedHow.Measured);
+        juice.Brix.Value.Should().Be(11.2);
+        juice.Brix.How.Should().Be(ReckonedHow.Measured);
+    }
 
     [Theory]
     [InlineData("""[{ "id": "a", "title": "A", "kind": "teaching" }, { "id": "a", "title": "B", "kind": "teaching" }]""", "/sources/1", "'a' is listed twice")]
