@@ -89,9 +89,8 @@ internal sealed class IngredientReader
             ph, phRange, brix, density, cautions, profile, tannin, protease, milkProtein, acidity);
     }
 
-    private static string CategoryOf(string word, string pointer) => word is "water" or "juice" or "cordial" or "fruit" or "vegetable" or "dairy" or "plant-drink" or "stock" or "infusion"
-        or "alcohol" or "vinegar" or "condiment" or "chocolate" or "mineral" or "sweetener" or "acid" or "salt" or "fat" or "egg" or "protein" or "hydrocolloid" ? word
-        : throw FigureReader.Broken(pointer, $"'{word}' is not a category of the format");
+    private static string CategoryOf(string word, string pointer)
+        => Words.IsCategory(word) ? word : throw FigureReader.Broken(pointer, $"'{word}' is not a category of the format");
 
     private IngredientFacts Like(string id, string pointer)
         => _entry(id) ?? throw FigureReader.Broken(FigureReader.Under(pointer, "like"), $"'{id}' is no entry that it could be like");
@@ -322,7 +321,7 @@ internal sealed class IngredientReader
         }
 
         double percent = FigureReader.Within(FigureReader.ValueOf(parts, pointer), 0, 100, "g per 100 g", pointer);
-        return acid is "citric" or "malic" or "tartaric" or "lactic" or "acetic" or "oxalic" or "succinic" or "gluconic" or "mixed" ? _figures.Cite(new TitratableAcidity(percent, acid), parts, pointer)
+        return acid is not null && Words.IsTitratedAcid(acid) ? _figures.Cite(new TitratableAcidity(percent, acid), parts, pointer)
             : throw FigureReader.Broken(pointer, acid is null ? "needs the acid it is expressed as" : $"'{acid}' is not an acid of the format");
     }
 

@@ -29,9 +29,7 @@ public sealed record Composition
         PotassiumMg = Milligrams(potassium, nameof(potassium));
         SodiumMg = Milligrams(sodium, nameof(sodium));
         MagnesiumMg = Milligrams(magnesium, nameof(magnesium));
-        // Ash holds the minerals: of the two the larger counts.
-        double minerals = ((CalciumMg ?? 0) + (PotassiumMg ?? 0) + (SodiumMg ?? 0) + (MagnesiumMg ?? 0)) / 1000;
-        double sum = KnownSumPercent + Math.Max(0, minerals - (AshPercent ?? 0));
+        double sum = SumOf(water, sugars, otherCarbohydrate, fibre, protein, fat, ash, ethanol, organicAcids, calcium, potassium, sodium, magnesium);
         if (sum > MaxSumPercent)
         {
             throw new ArgumentException(
@@ -126,6 +124,13 @@ public sealed record Composition
     /// <returns>The text.</returns>
     public override string ToString()
         => WaterPercent is { } water ? $"{Numbers.Significant(water, 4)} % water" : "water unknown";
+
+    /// <summary>What parts add up to, g per 100 g. Ash holds the minerals: of the two the larger counts.</summary>
+    internal static double SumOf(
+        double? water, double? sugars, double? otherCarbohydrate, double? fibre, double? protein, double? fat, double? ash, double? ethanol,
+        double? organicAcids, double? calcium, double? potassium, double? sodium, double? magnesium)
+        => (water ?? 0) + (sugars ?? 0) + (otherCarbohydrate ?? 0) + (fibre ?? 0) + (protein ?? 0) + (fat ?? 0)
+            + Math.Max(ash ?? 0, ((calcium ?? 0) + (potassium ?? 0) + (sodium ?? 0) + (magnesium ?? 0)) / 1000) + (ethanol ?? 0) + (organicAcids ?? 0);
 
     private static double? Grams(double? value, string name) => value is { } v ? Guard.InRange(v, 0, 100, "g per 100 g", name) : null;
 

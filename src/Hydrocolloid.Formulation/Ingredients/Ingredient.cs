@@ -174,6 +174,47 @@ public sealed record Ingredient
     public Ingredient WithDensity(Density density)
         => this with { Facts = Facts with { DensityKgPerM3 = new Cited<double>(Guard.InRange(Guard.KilogramsPerCubicMetre(density), 100, 30_000, "kg/m³", nameof(density)), Citation.Measured) } };
 
+    /// <summary>States what kind of ingredient it is, such as <c>juice</c> or <c>sweetener</c>: labels, weighing and methods go by it.</summary>
+    /// <param name="category">One of the categories of docs/catalogue-format.md.</param>
+    /// <returns>The changed ingredient.</returns>
+    /// <exception cref="ArgumentException">It is no category.</exception>
+    public Ingredient WithCategory(string category)
+        => Words.IsCategory(Guard.NotNull(category)) ? this with { Facts = Facts with { Category = category } }
+            : throw new ArgumentException($"'{category}' is not a category; there are {Words.CategoryList}.", nameof(category));
+
+    /// <summary>States a measured titratable acidity; with the pH it says how strongly a liquid holds its pH.</summary>
+    /// <param name="percent">Acid, % by weight of the ingredient (g per 100 g); 0 to 100.</param>
+    /// <param name="acid">The acid it is expressed as: <c>citric</c>, <c>malic</c>, <c>tartaric</c>, <c>lactic</c>, <c>acetic</c>, <c>oxalic</c>, <c>succinic</c>, <c>gluconic</c>; <c>mixed</c> for the sum of several.</param>
+    /// <returns>The changed ingredient.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The percentage is not between 0 and 100.</exception>
+    /// <exception cref="ArgumentException">It is no such acid.</exception>
+    public Ingredient WithTitratableAcidity(double percent, string acid)
+        => Words.IsTitratedAcid(Guard.NotNull(acid))
+            ? this with { Facts = Facts with { TitratableAcidity = new Cited<TitratableAcidity>(new TitratableAcidity(Guard.InRange(percent, 0, 100, "%"), acid), Citation.Measured) } }
+            : throw new ArgumentException($"'{acid}' is no acid that an acidity is expressed as; there are {Words.TitratedAcidList}.", nameof(acid));
+
+    /// <summary>States how much tannin it holds.</summary>
+    /// <param name="level">The level, by total phenols: low 50 to 500 mg/L, moderate to 1500 mg/L, high above.</param>
+    /// <returns>The changed ingredient.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">It is no defined level.</exception>
+    public Ingredient WithTannin(TanninLevel level)
+        => this with { Facts = Facts with { Tannin = new Cited<TanninLevel>((TanninLevel)Guard.Defined((int)level, (int)TanninLevel.High, nameof(level)), Citation.Measured) } };
+
+    /// <summary>States an enzyme that cuts proteins, gelatin among them.</summary>
+    /// <param name="enzyme">Its name, such as <c>bromelain</c>.</param>
+    /// <param name="isActive">Whether it is active: in the raw fruit yes, in the heated no.</param>
+    /// <returns>The changed ingredient.</returns>
+    /// <exception cref="ArgumentException">The name is blank.</exception>
+    public Ingredient WithProtease(string enzyme, bool isActive = true)
+        => this with { Facts = Facts with { Protease = new Cited<Protease>(new Protease(Guard.NotBlank(enzyme), isActive), Citation.Measured) } };
+
+    /// <summary>States whether it holds the proteins of milk.</summary>
+    /// <param name="casein">Whether it holds casein.</param>
+    /// <param name="whey">Whether it holds whey protein.</param>
+    /// <returns>The changed ingredient.</returns>
+    public Ingredient WithMilkProtein(bool casein, bool whey)
+        => this with { Facts = Facts with { MilkProtein = new Cited<MilkProtein>(new MilkProtein(casein, whey), Citation.Measured) } };
+
     /// <summary>States the allergens it contains; none if called without any.</summary>
     /// <param name="allergens">The allergens.</param>
     /// <returns>The changed ingredient.</returns>

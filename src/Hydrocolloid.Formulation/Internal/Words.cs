@@ -18,6 +18,14 @@ internal static class Words
         "texture-tuning", "lower-melting", "less-drying", "stabilises", "hydration-aid", "delayed-set",
     ];
 
+    private static readonly string[] Categories =
+    [
+        "water", "juice", "cordial", "fruit", "vegetable", "dairy", "plant-drink", "stock", "infusion", "alcohol", "vinegar", "condiment", "chocolate", "mineral", "sweetener",
+        "acid", "salt", "fat", "egg", "protein", "hydrocolloid",
+    ];
+
+    private static readonly string[] TitratedAcids = ["citric", "malic", "tartaric", "lactic", "acetic", "oxalic", "succinic", "gluconic", "mixed"];
+
     private static readonly string[] Scales = ["bloom", "gel-strength", "sag"];
 
     private static readonly string[] TrialCurves = ["power-law", "line"];
@@ -56,6 +64,18 @@ internal static class Words
     private static readonly string[] Sensitivities = ["protease", "tannin", "casein", "fat", "freezing", "drying", "soaking", "weeping", "cloudiness", "shear", "warmth"];
 
     private static readonly string[] Harms = ["none", "notable", "weakens", "fails"];
+
+    /// <summary>The categories of ingredients.</summary>
+    public static string CategoryList => string.Join(", ", Categories);
+
+    /// <summary>What an acidity may be expressed as.</summary>
+    public static string TitratedAcidList => string.Join(", ", TitratedAcids);
+
+    public static string TanninList => string.Join(", ", TanninLevels);
+
+    public static bool IsCategory(string word) => Array.IndexOf(Categories, word) >= 0;
+
+    public static bool IsTitratedAcid(string word) => Array.IndexOf(TitratedAcids, word) >= 0;
 
     /// <summary>The name of a value of an enum in kebab-case, for sets that are only written and never read.</summary>
     public static string Kebab(string name)
@@ -137,6 +157,8 @@ internal static class Words
         value = (Allergen)index;
         return found;
     }
+
+    public static string Of(TanninLevel value) => TanninLevels[(int)value];
 
     public static bool TryTanninLevel(string? word, out TanninLevel value)
     {

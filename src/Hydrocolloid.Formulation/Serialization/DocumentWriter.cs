@@ -308,6 +308,32 @@ internal sealed class DocumentWriter
         WriteNumber(json, "ph", own.Ph);
         WriteNumber(json, "brix", own.Brix);
         WriteQuantity(json, "density", own.Density?.Value, QuantityKind.Density);
+        WriteText(json, "category", own.Category);
+        if (own.TitratableAcidity is { } acidity)
+        {
+            json.WriteStartObject("titratableAcidity"u8);
+            json.WriteNumber("percent"u8, acidity.Percent);
+            json.WriteString("as"u8, acidity.As);
+            json.WriteEndObject();
+        }
+
+        WriteText(json, "tannin", own.Tannin);
+        if (own.Protease is { } protease)
+        {
+            json.WriteStartObject("protease"u8);
+            json.WriteString("enzyme"u8, protease.Enzyme);
+            json.WriteBoolean("active"u8, protease.Active);
+            json.WriteEndObject();
+        }
+
+        if (own.MilkProtein is { } milk)
+        {
+            json.WriteStartObject("milkProtein"u8);
+            json.WriteBoolean("casein"u8, milk.Casein);
+            json.WriteBoolean("whey"u8, milk.Whey);
+            json.WriteEndObject();
+        }
+
         if (own.Allergens is { } allergens)
         {
             json.WriteStartArray("allergens"u8);

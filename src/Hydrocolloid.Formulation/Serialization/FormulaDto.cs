@@ -230,6 +230,16 @@ internal sealed class FormulaDto
 
         public Quantity Density { get; set; } = null!;
 
+        public string Category { get; set; } = null!;
+
+        public AcidityPart TitratableAcidity { get; set; } = null!;
+
+        public string Tannin { get; set; } = null!;
+
+        public ProteasePart Protease { get; set; } = null!;
+
+        public MilkProteinPart MilkProtein { get; set; } = null!;
+
         public List<string> Allergens { get; set; } = null!;
 
         [JsonConverter(typeof(FlagConverter))]
@@ -272,6 +282,33 @@ internal sealed class FormulaDto
         public double Sodium { get; set; } = double.NaN;
 
         public double Magnesium { get; set; } = double.NaN;
+    }
+
+    internal sealed class AcidityPart
+    {
+        [JsonRequired]
+        public double Percent { get; set; }
+
+        [JsonRequired]
+        public string As { get; set; } = null!;
+    }
+
+    internal sealed class ProteasePart
+    {
+        [JsonRequired]
+        public string Enzyme { get; set; } = null!;
+
+        [JsonRequired]
+        public bool Active { get; set; }
+    }
+
+    internal sealed class MilkProteinPart
+    {
+        [JsonRequired]
+        public bool Casein { get; set; }
+
+        [JsonRequired]
+        public bool Whey { get; set; }
     }
 
     internal sealed class GradePart

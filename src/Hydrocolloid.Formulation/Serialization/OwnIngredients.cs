@@ -32,6 +32,53 @@ internal static class OwnIngredients
             ingredient = ingredient.WithDensity(Density.FromKilogramsPerCubicMeter(density));
         }
 
+        if (dto.Category is { } category)
+        {
+            if (Words.IsCategory(category))
+            {
+                ingredient = ingredient.WithCategory(category);
+            }
+            else
+            {
+                checks.Unknown(category, Words.CategoryList, at, "/category");
+            }
+        }
+
+        if (dto.TitratableAcidity is { } acidity)
+        {
+            double? percent = checks.Number(acidity.Percent, 0, 100, "%", at, "/titratableAcidity/percent");
+            if (!Words.IsTitratedAcid(acidity.As))
+            {
+                checks.Unknown(acidity.As, Words.TitratedAcidList, at, "/titratableAcidity/as");
+            }
+            else if (percent is { } acid)
+            {
+                ingredient = ingredient.WithTitratableAcidity(acid, acidity.As);
+            }
+        }
+
+        if (dto.Tannin is { } tannin)
+        {
+            if (Words.TryTanninLevel(tannin, out TanninLevel level))
+            {
+                ingredient = ingredient.WithTannin(level);
+            }
+            else
+            {
+                checks.Unknown(tannin, Words.TanninList, at, "/tannin");
+            }
+        }
+
+        if (dto.Protease is { } protease && checks.Words(protease.Enzyme, at, "/protease/enzyme") is { } enzyme)
+        {
+            ingredient = ingredient.WithProtease(enzyme, protease.Active);
+        }
+
+        if (dto.MilkProtein is { } milk)
+        {
+            ingredient = ingredient.WithMilkProtein(milk.Casein, milk.Whey);
+        }
+
         if (dto.Allergens is { } words)
         {
             ingredient = ingredient.WithAllergens(Allergens(words, at, checks));
@@ -102,6 +149,26 @@ internal static class OwnIngredients
             dto.Density = new FormulaDto.Quantity { Value = density.Value, Unit = DocumentChecks.BaseCode(QuantityKind.Density) };
         }
 
+        if (ingredient.Category != like?.Category)
+        {
+            dto.Category = ingredient.Category!;
+        }
+
+        if (ingredient.TitratableAcidity is { } acidity && acidity != like?.TitratableAcidity)
+        {
+            dto.TitratableAcidity = new FormulaDto.AcidityPart { Percent = acidity.Value.Percent, As = acidity.Value.As };
+        }
+
+        if (ingredient.Tannin is { } tannin && tannin != like?.Tannin)
+        {
+            dto.Tannin = Words.Of(tannin.Value);
+        }
+
+        if (ingredient.MilkProtein is { } milk && milk != like?.MilkProtein)
+        {
+            dto.MilkProtein = new FormulaDto.MilkProteinPart { Casein = milk.Value.Casein, Whey = milk.Value.Whey };
+        }
+
         if (ingredient.Allergens is { } allergens && allergens != like?.Allergens)
         {
             dto.Allergens = [.. allergens.Value.Select(Words.Of)];
@@ -112,9 +179,17 @@ internal static class OwnIngredients
             (dto.Vegan, dto.Vegetarian) = (diet.Vegan, diet.Vegetarian);
         }
 
-        if (ingredient.Protease is { Value.IsActive: false } && like?.Protease is { Value.IsActive: true })
+        if (ingredient.Protease is { } protease && protease != like?.Protease)
         {
-            dto.Enzymes = InactiveEnzymes;
+            // One that was heated is told from one that is stated anew, which is never disputed.
+            if (like?.Protease is { Value.IsActive: true } active && protease.Value == active.Value with { IsActive = false })
+            {
+                dto.Enzymes = InactiveEnzymes;
+            }
+            else
+            {
+                dto.Protease = new FormulaDto.ProteasePart { Enzyme = protease.Value.Enzyme, Active = protease.Value.IsActive };
+            }
         }
 
         if (ingredient.Grade is { } grade && grade != like?.Grade)
@@ -144,8 +219,7 @@ internal static class OwnIngredients
             return null;
         }
 
-        // In the order in which the composition adds them up.
-        double sum = (water ?? 0) + (sugars ?? 0) + (other ?? 0) + (fibre ?? 0) + (protein ?? 0) + (fat ?? 0) + (ash ?? 0) + (ethanol ?? 0) + (acids ?? 0);
+        double sum = Formulation.Composition.SumOf(water, sugars, other, fibre, protein, fat, ash, ethanol, acids, calcium, potassium, sodium, magnesium);
         if (sum > Formulation.Composition.MaxSumPercent)
         {
             checks.Report("composition-sum", at, "/compositionPer100g",

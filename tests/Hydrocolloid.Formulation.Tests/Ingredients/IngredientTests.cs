@@ -113,4 +113,38 @@ public class IngredientTests
 
         before.Should().Be(Ingredient.Own("a", "A"));
     }
+
+    [Fact]
+    public void Code_states_what_a_catalogue_document_states()
+    {
+        Ingredient whey = Ingredient.Own("sweet-whey", "Sweet whey").WithComposition(Composition.Per100Grams(water: 93.5, sugars: 5, protein: 0.8, fat: 0.2, ash: 0.5)).WithPh(6.2)
+            .WithCategory("dairy").WithTitratableAcidity(0.12, "lactic").WithTannin(TanninLevel.None).WithMilkProtein(casein: false, whey: true).WithProtease("plasmin");
+
+        whey.Category.Should().Be("dairy");
+        whey.TitratableAcidity!.Value.Should().Be(new TitratableAcidity(0.12, "lactic"));
+        whey.TitratableAcidity.Citation.Quality.Should().Be(CitationQuality.Measured);
+        whey.Tannin!.Value.Should().Be(TanninLevel.None);
+        whey.MilkProtein!.Value.Should().Be(new MilkProtein(false, true));
+        whey.Protease!.Value.IsActive.Should().BeTrue();
+        whey.WithoutActiveProtease().Protease!.Value.IsActive.Should().BeFalse();
+        Ingredient bare = Ingredient.Own("bare", "Bare whey").WithComposition(Composition.Per100Grams(water: 93.5)).WithPh(6.2);
+        Analysis.Contents.Of((whey, 99.8), (Pantry.CitricAcid, 0.2)).Ph!.Value.Should().BeGreaterThan(Analysis.Contents.Of((bare, 99.8), (Pantry.CitricAcid, 0.2)).Ph!.Value + 0.3, "its acidity is its buffer");
+    }
+
+    [Fact]
+    public void What_is_no_category_acid_or_level_is_refused_with_what_there_is()
+    {
+        Ingredient own = Ingredient.Own("x", "X");
+
+        FluentActions.Invoking(() => own.WithCategory("juicy")).Should().Throw<ArgumentException>().WithMessage("'juicy' is not a category; there are water, juice,*");
+        FluentActions.Invoking(() => own.WithTitratableAcidity(1, "quinic")).Should().Throw<ArgumentException>().WithMessage("'quinic'*citric, malic*");
+        FluentActions.Invoking(() => own.WithTitratableAcidity(101, "malic")).Should().Throw<ArgumentOutOfRangeException>();
+        FluentActions.Invoking(() => own.WithTannin((TanninLevel)9)).Should().Throw<ArgumentOutOfRangeException>();
+        FluentActions.Invoking(() => own.WithProtease(" ")).Should().Throw<ArgumentException>();
+        FluentActions.Invoking(() => own.WithCategory(null!)).Should().Throw<ArgumentNullException>();
+    }
+
+    [Fact]
+    public void The_format_page_names_every_category()
+        => Repository.Read("docs/catalogue-format.md").Should().ContainAll(Catalogue.BuiltIn.All.Select(i => $"`{i.Category}`").Distinct());
 }

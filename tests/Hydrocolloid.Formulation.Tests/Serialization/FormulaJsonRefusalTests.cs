@@ -85,6 +85,13 @@ public class FormulaJsonRefusalTests
         { Documents.With(members: ",\"ingredients\":[{\"id\":\"agar\",\"like\":\"agar\",\"allergens\":[\"milk\",\"milk\"]}]"), "allergen-repeated", "/ingredients/0/allergens/1" },
         { Documents.With(members: ",\"ingredients\":[{\"id\":\"agar\",\"like\":\"agar\",\"compositionPer100g\":{\"water\":90,\"sugars\":90}}]"), "composition-sum", "/ingredients/0/compositionPer100g" },
         { Documents.With(members: ",\"ingredients\":[{\"id\":\"agar\",\"like\":\"agar\",\"grade\":{\"scale\":\"bloom\",\"value\":0}}]"), "number-range", "/ingredients/0/grade/value" },
+        { Documents.With(members: ",\"ingredients\":[{\"id\":\"agar\",\"like\":\"agar\",\"compositionPer100g\":{\"water\":90,\"calcium\":20000}}]"), "composition-sum", "/ingredients/0/compositionPer100g" },
+        { Documents.With(members: ",\"ingredients\":[{\"id\":\"agar\",\"like\":\"agar\",\"category\":\"juicy\"}]"), "word-unknown", "/ingredients/0/category" },
+        { Documents.With(members: ",\"ingredients\":[{\"id\":\"agar\",\"like\":\"agar\",\"titratableAcidity\":{\"percent\":101,\"as\":\"malic\"}}]"), "number-range", "/ingredients/0/titratableAcidity/percent" },
+        { Documents.With(members: ",\"ingredients\":[{\"id\":\"agar\",\"like\":\"agar\",\"titratableAcidity\":{\"percent\":1,\"as\":\"quinic\"}}]"), "word-unknown", "/ingredients/0/titratableAcidity/as" },
+        { Documents.With(members: ",\"ingredients\":[{\"id\":\"agar\",\"like\":\"agar\",\"tannin\":\"much\"}]"), "word-unknown", "/ingredients/0/tannin" },
+        { Documents.With(members: ",\"ingredients\":[{\"id\":\"agar\",\"like\":\"agar\",\"protease\":{\"enzyme\":\"bromelain\"}}]"), "member-missing", "/ingredients/0/protease/active" },
+        { Documents.With(members: ",\"ingredients\":[{\"id\":\"agar\",\"like\":\"agar\",\"milkProtein\":{\"casein\":1,\"whey\":true}}]"), "value-type", "/ingredients/0/milkProtein/casein" },
         { Documents.With().Replace("beetroot-juice", "Beetroot", StringComparison.Ordinal), "id-invalid", "/base/0/ingredient" },
         { Documents.With().Replace("[{\"ing", "[null,{\"ing", StringComparison.Ordinal), "value-type", "/base/0" },
     };
