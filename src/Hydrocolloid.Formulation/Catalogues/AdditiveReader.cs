@@ -5,7 +5,7 @@ internal sealed class AdditiveReader(FigureReader figures)
 {
     public Additive Read(ref JsonCursor json, string pointer)
     {
-        string? id = null, name = null;
+        string? id = null, name = null, provenance = null;
         ValueList<string> e = default, ins = default, entries = default;
         Citation? numbers = null, insNumbers = null;
         ValueList<Cited<string>> cas = default;
@@ -20,6 +20,7 @@ internal sealed class AdditiveReader(FigureReader figures)
             {
                 case "id": id = json.Text(at); break;
                 case "name": name = json.Text(at); break;
+                case "provenance": provenance = json.Text(at); break;
                 case "e": e = FigureReader.Strings(ref json, at); break;
                 case "ins": ins = FigureReader.Strings(ref json, at); break;
                 case "numbers": (numbers, insNumbers) = ReadCitations(ref json, at); break;
@@ -38,7 +39,7 @@ internal sealed class AdditiveReader(FigureReader figures)
         return new Additive(
             id ?? throw FigureReader.Broken(pointer, "needs an id"), name ?? throw FigureReader.Broken(pointer, "needs a name"),
             new AdditiveNumbers(e, ins, numbers ?? throw FigureReader.Broken(pointer, "needs numbers"), insNumbers), entries, cas,
-            classes ?? throw FigureReader.Broken(pointer, "needs classes"), jecfa, efsa, eu ?? throw FigureReader.Broken(pointer, "needs eu"), us, ceilings);
+            classes ?? throw FigureReader.Broken(pointer, "needs classes"), jecfa, efsa, eu ?? throw FigureReader.Broken(pointer, "needs eu"), us, ceilings, provenance);
     }
 
     private (Citation Numbers, Citation? Ins) ReadCitations(ref JsonCursor json, string pointer)

@@ -5,7 +5,7 @@ internal sealed class SynergyReader(FigureReader figures)
 {
     public Synergy Read(ref JsonCursor json, string pointer)
     {
-        string? id = null, partner = null;
+        string? id = null, partner = null, provenance = null;
         ValueList<string> first = default, second = default;
         Cited<ValueList<SynergyEffect>>? effects = null;
         ValueList<Cited<string>> ratios = default, conditions = default, magnitude = default;
@@ -21,6 +21,7 @@ internal sealed class SynergyReader(FigureReader figures)
             switch (word)
             {
                 case "id": id = json.Text(at); break;
+                case "provenance": provenance = json.Text(at); break;
                 case "a": first = FigureReader.Strings(ref json, at); break;
                 case "b": second = FigureReader.Strings(ref json, at); break;
                 case "partner": partner = json.Text(at); break;
@@ -40,7 +41,7 @@ internal sealed class SynergyReader(FigureReader figures)
 
         return new Synergy(
             id ?? throw FigureReader.Broken(pointer, "needs an id"), first, second, partner,
-            effects ?? throw FigureReader.Broken(pointer, "needs effects"), ratios, percent, conditions, magnitude, recommended, firstPercent, againstWeepingPercent, doses, melts);
+            effects ?? throw FigureReader.Broken(pointer, "needs effects"), ratios, percent, conditions, magnitude, recommended, firstPercent, againstWeepingPercent, doses, melts, provenance);
     }
 
     private BlendDose ReadDose(ref JsonCursor json, string pointer)

@@ -17,6 +17,7 @@ namespace Hydrocolloid.Formulation;
 /// <param name="AgainstWeepingPercent">How much of the second keeps the first from weeping, % by weight of the continuous mix; null if not stated.</param>
 /// <param name="Doses">Working doses of both together, by texture, where the two are a blend to gel with; empty otherwise.</param>
 /// <param name="Melts">Where the gel of both melts, if neither gels alone; null otherwise, or if not known.</param>
+/// <param name="Provenance">The record it was made from (our reference id); null if none.</param>
 public sealed record Synergy(
     string Id,
     ValueList<string> First,
@@ -31,7 +32,8 @@ public sealed record Synergy(
     Cited<NumberRange>? FirstPercent = null,
     Cited<NumberRange>? AgainstWeepingPercent = null,
     ValueList<BlendDose> Doses = default,
-    Cited<TemperatureRange>? Melts = null)
+    Cited<TemperatureRange>? Melts = null,
+    string? Provenance = null)
 {
     /// <summary>Whether it is about these two ingredients, in either order. An own ingredient counts as the entry it was made from.</summary>
     /// <param name="one">One ingredient.</param>

@@ -15,6 +15,7 @@ namespace Hydrocolloid.Formulation;
 /// <param name="EuRule">The rule of the EU.</param>
 /// <param name="UsRule">The rule of the USA; null if not known.</param>
 /// <param name="UsCeilings">The most that the USA allow, by category of food; empty if there is no ceiling in numbers.</param>
+/// <param name="Provenance">The record it was made from (our reference id); null if none.</param>
 public sealed record Additive(
     string Id,
     string Name,
@@ -26,4 +27,5 @@ public sealed record Additive(
     Cited<string>? Efsa,
     Cited<string> EuRule,
     Cited<string>? UsRule,
-    ValueList<UsCeiling> UsCeilings = default);
+    ValueList<UsCeiling> UsCeilings = default,
+    string? Provenance = null);

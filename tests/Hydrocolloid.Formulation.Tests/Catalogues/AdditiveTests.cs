@@ -14,6 +14,13 @@ public partial class AdditiveTests
     }
 
     [Fact]
+    public void Every_additive_says_which_record_it_was_made_from()
+    {
+        Additives.All.Select(a => a.Provenance).Should().OnlyHaveUniqueItems().And.NotContainNulls();
+        Additives.Of(Hydrocolloids.LocustBeanGum).Should().ContainSingle().Which.Provenance.Should().Be("lbg; additive record");
+    }
+
+    [Fact]
     public void Cas_numbers_have_their_check_digit()
     {
         string[] numbers = [.. Additives.All.SelectMany(a => a.CasNumbers).Select(c => c.Value)];

@@ -19,6 +19,14 @@ public class SynergyTests
     }
 
     [Fact]
+    public void Pairs_say_which_record_they_were_made_from()
+    {
+        Synergies.All.Where(s => s.Provenance is null).Select(s => s.Id).Should().BeEquivalentTo("pectin-low-methoxyl-and-sucrose", "gelatin-and-xanthan-gum");
+        Synergies.All.Select(s => s.Provenance).OfType<string>().Should().OnlyHaveUniqueItems();
+        Synergies.Between(Hydrocolloids.CarrageenanKappa, Hydrocolloids.LocustBeanGum).Single().Provenance.Should().Be("kappa-carrageenan+locust-bean-gum; synergy record");
+    }
+
+    [Fact]
     public void Pair_is_found_in_either_order_and_through_an_own_ingredient()
     {
         // Ichikawa 1995 and the study of eating jellies with 0.25 % KCl: kappa-carrageenan with locust bean gum is firmer and more elastic.
