@@ -187,9 +187,12 @@ internal sealed class IngredientReader
 
         for (int i = 1; i < contains.Count; i++)
         {
-            if (contains.Span.Slice(0, i).IndexOf(contains[i]) >= 0)
+            for (int before = 0; before < i; before++)
             {
-                throw FigureReader.Broken(FigureReader.Under(FigureReader.Under(pointer, "contains"), i), "is stated twice");
+                if (contains[i] == contains[before])
+                {
+                    throw FigureReader.Broken(FigureReader.Under(FigureReader.Under(pointer, "contains"), i), "is stated twice");
+                }
             }
         }
 
