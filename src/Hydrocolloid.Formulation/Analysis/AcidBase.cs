@@ -84,7 +84,7 @@ internal sealed record AcidBase(AcidBaseSystem? System, Reckoned? Ph, Reckoned? 
             measuredShare = ph.IsMeasured ? line.Share : 0;
             estimated |= line.Share >= 0.01 && (!liquid.IsBuffered || line.Ingredient.WaterPercent is null);
             measured &= ph.IsMeasured;
-            isSoured |= line.Share >= 0.01 && line.Ingredient.MilkProtein?.Value.Casein != true && liquid.System.AcidAmounts.Count > 0;
+            isSoured |= line.Share >= 0.01 && line.Ingredient.MilkProtein?.Value.Casein != true && liquid.HasAcids;
         }
 
         if (liquids.Count == 0)

@@ -22,9 +22,13 @@ internal sealed class LiquidModel
     {
         System = system;
         IsBuffered = isBuffered;
+        HasAcids = !system.AcidAmounts.IsEmpty;
     }
 
     public AcidBaseSystem System { get; }
+
+    /// <summary>True if any acid is in it; asked for often, so it is kept.</summary>
+    public bool HasAcids { get; }
 
     /// <summary>True if the acid that the acidity is counted as gives back pH and acidity; false if nothing buffers, or what does is a stand-in.</summary>
     public bool IsBuffered { get; }
