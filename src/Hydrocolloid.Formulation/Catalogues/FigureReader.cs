@@ -6,7 +6,9 @@ namespace Hydrocolloid.Formulation.Catalogues;
 /// <summary>Reads figures and facts with their sources (docs/catalogue-format.md).</summary>
 internal sealed class FigureReader
 {
-    private const double MaxCelsius = 1000;
+    public const double MaxCelsius = 1000;
+
+    private const double MaxSeconds = 1e9;
 
     private static readonly ItemReader<string> s_text = TextOf;
     private static readonly ItemReader<string> s_word = WordOf;
@@ -107,8 +109,12 @@ internal sealed class FigureReader
     public Cited<NumberRange> RangeWithin(Parts parts, double min, double max, string unit, string pointer)
     {
         Cited<NumberRange> range = Range(parts, pointer);
-        Within(range.Value.Min ?? min, min, max, unit, pointer);
-        Within(range.Value.Max ?? max, min, max, unit, pointer);
+        Within(range.Value, min, max, unit, pointer);
+        for (int i = 0; i < range.Alternatives.Count; i++)
+        {
+            Within(range.Alternatives[i].Value, min, max, unit, Other(pointer, i));
+        }
+
         return range;
     }
 
@@ -142,6 +148,11 @@ internal sealed class FigureReader
     {
         Cited<double> number = Number(ref json, pointer);
         Within(number.Value, min, max, unit, pointer);
+        for (int i = 0; i < number.Alternatives.Count; i++)
+        {
+            Within(number.Alternatives[i].Value, min, max, unit, Other(pointer, i));
+        }
+
         return number;
     }
 
@@ -182,6 +193,14 @@ internal sealed class FigureReader
     public static double Within(double value, double min, double max, string unit, string pointer)
         => value >= min && value <= max ? value
             : throw Broken(pointer, $"must be between {Numbers.Exact(min)} and {Numbers.Exact(max)} {unit}, but is {Numbers.Exact(value)} {unit}");
+
+    private static void Within(in NumberRange range, double min, double max, string unit, string pointer)
+    {
+        Within(range.Min ?? min, min, max, unit, pointer);
+        Within(range.Max ?? max, min, max, unit, pointer);
+    }
+
+    private static string Other(string pointer, int item) => Under(Under(pointer, "others"), item);
 
     public ValueList<Cited<string>> Facts(ref JsonCursor json, string pointer) => List(ref json, pointer, _fact);
 
@@ -271,7 +290,9 @@ internal sealed class FigureReader
     private Cited<DurationRange> InSeconds(in Parts parts, double secondsPerUnit, string pointer)
     {
         NumberRange range = RangeOf(parts, pointer);
-        return Cite(new DurationRange(new NumberRange(range.Min * secondsPerUnit, range.Max * secondsPerUnit)), parts, pointer);
+        var seconds = new NumberRange(range.Min * secondsPerUnit, range.Max * secondsPerUnit);
+        Within(seconds, 0, MaxSeconds, "s", pointer);
+        return Cite(new DurationRange(seconds), parts, pointer);
     }
 
     private ValueList<Source> RestsOn(in Parts parts, string pointer)

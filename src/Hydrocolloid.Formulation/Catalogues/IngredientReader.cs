@@ -5,6 +5,8 @@ namespace Hydrocolloid.Formulation.Catalogues;
 /// <summary>Reads an ingredient of a catalogue document (docs/catalogue-format.md).</summary>
 internal sealed class IngredientReader
 {
+    private static readonly ItemReader<string> s_name = NameOf;
+
     private readonly FigureReader _figures;
     private readonly Func<string, IngredientFacts?> _entry;
     private readonly ProfileReader _profiles;
@@ -62,7 +64,7 @@ internal sealed class IngredientReader
                     return Read(ref json, id, pointer, like);
                 case "like": break;
                 case "name": name = json.Text(at); break;
-                case "synonyms": synonyms = FigureReader.Strings(ref json, at); break;
+                case "synonyms": synonyms = FigureReader.List(ref json, at, s_name); break;
                 case "category": category = CategoryOf(json.Word(at), at); break;
                 case "provenance": provenance = json.Text(at); break;
                 case "additive": additive = ReadAdditive(ref json, at); break;
@@ -89,8 +91,14 @@ internal sealed class IngredientReader
             ph, phRange, brix, density, cautions, profile, tannin, protease, milkProtein, acidity);
     }
 
+    private static string NameOf(ref JsonCursor json, string pointer)
+    {
+        string name = json.Text(pointer);
+        return string.IsNullOrWhiteSpace(name) ? throw FigureReader.Broken(pointer, "must not be empty or blank") : name;
+    }
+
     private static string CategoryOf(string word, string pointer)
-        => Words.IsCategory(word) ? word : throw FigureReader.Broken(pointer, $"'{word}' is not a category of the format");
+        => Words.IsCategory(word) ? word : throw FigureReader.Broken(pointer, $"'{word}' is not a category; there are {Words.CategoryList}");
 
     private IngredientFacts Like(string id, string pointer)
         => _entry(id) ?? throw FigureReader.Broken(FigureReader.Under(pointer, "like"), $"'{id}' is no entry that it could be like");
@@ -124,7 +132,8 @@ internal sealed class IngredientReader
         {
             if (word == "class")
             {
-                origin = json.Text(pointer) switch
+                string at = FigureReader.Under(pointer, word), kind = json.Text(at);
+                origin = kind switch
                 {
                     "mineral" => OriginClass.Mineral,
                     "plant" => OriginClass.Plant,
@@ -132,7 +141,7 @@ internal sealed class IngredientReader
                     "animal" => OriginClass.Animal,
                     "microbial" => OriginClass.Microbial,
                     "synthetic" => OriginClass.Synthetic,
-                    _ => throw FigureReader.Broken(pointer, "is of no known class"),
+                    _ => throw FigureReader.Broken(at, $"'{kind}' is not a class of origin; there are mineral, plant, seaweed, animal, microbial, synthetic"),
                 };
             }
             else
@@ -155,9 +164,9 @@ internal sealed class IngredientReader
         {
             switch (word)
             {
-                case "vegan": vegan = json.Flag(pointer); break;
-                case "vegetarian": vegetarian = json.Flag(pointer); break;
-                case "animalSource": animal = json.Text(pointer); break;
+                case "vegan": vegan = json.Flag(FigureReader.Under(pointer, word)); break;
+                case "vegetarian": vegetarian = json.Flag(FigureReader.Under(pointer, word)); break;
+                case "animalSource": animal = json.Text(FigureReader.Under(pointer, word)); break;
                 case "notes": notes = _figures.Facts(ref json, FigureReader.Under(pointer, "notes")); break;
                 default: parts.Take(word, ref json, pointer); break;
             }
@@ -177,7 +186,7 @@ internal sealed class IngredientReader
             if (word == "contains")
             {
                 contains = FigureReader.List(ref json, FigureReader.Under(pointer, "contains"), (ref item, at)
-                    => Words.TryAllergen(item.Text(at), out Allergen allergen) ? allergen : throw FigureReader.Broken(at, "is not an allergen"));
+                    => Words.TryAllergen(item.Text(at), out Allergen allergen) ? allergen : throw FigureReader.Broken(at, $"'{item.Text(at)}' is not an allergen; there are {Words.AllergenList}"));
             }
             else
             {
@@ -254,7 +263,8 @@ internal sealed class IngredientReader
         {
             if (word == "level")
             {
-                level = Words.TryTanninLevel(json.Text(pointer), out TanninLevel known) ? known : throw FigureReader.Broken(pointer, "level must be none, low, moderate or high");
+                string at = FigureReader.Under(pointer, word);
+                level = Words.TryTanninLevel(json.Text(at), out TanninLevel known) ? known : throw FigureReader.Broken(at, $"'{json.Text(at)}' is not a level; there are {Words.TanninList}");
             }
             else
             {
@@ -276,9 +286,9 @@ internal sealed class IngredientReader
         {
             switch (word)
             {
-                case "enzyme": enzyme = json.Text(pointer); break;
-                case "active": active = json.Flag(pointer); break;
-                case "disputed": disputed = json.Flag(pointer); break;
+                case "enzyme": enzyme = NameOf(ref json, FigureReader.Under(pointer, word)); break;
+                case "active": active = json.Flag(FigureReader.Under(pointer, word)); break;
+                case "disputed": disputed = json.Flag(FigureReader.Under(pointer, word)); break;
                 default: parts.Take(word, ref json, pointer); break;
             }
         }
@@ -296,8 +306,8 @@ internal sealed class IngredientReader
         {
             switch (word)
             {
-                case "casein": casein = json.Flag(pointer); break;
-                case "whey": whey = json.Flag(pointer); break;
+                case "casein": casein = json.Flag(FigureReader.Under(pointer, word)); break;
+                case "whey": whey = json.Flag(FigureReader.Under(pointer, word)); break;
                 default: parts.Take(word, ref json, pointer); break;
             }
         }
@@ -315,7 +325,12 @@ internal sealed class IngredientReader
         {
             if (word == "as")
             {
-                acid = json.Word(pointer);
+                string at = FigureReader.Under(pointer, word);
+                acid = json.Word(at);
+                if (!Words.IsTitratedAcid(acid))
+                {
+                    throw FigureReader.Broken(at, $"'{acid}' is no acid that an acidity is expressed as; there are {Words.TitratedAcidList}");
+                }
             }
             else
             {
@@ -324,13 +339,17 @@ internal sealed class IngredientReader
         }
 
         double percent = FigureReader.Within(FigureReader.ValueOf(parts, pointer), 0, 100, "g per 100 g", pointer);
-        return acid is not null && Words.IsTitratedAcid(acid) ? _figures.Cite(new TitratableAcidity(percent, acid), parts, pointer)
-            : throw FigureReader.Broken(pointer, acid is null ? "needs the acid it is expressed as" : $"'{acid}' is not an acid of the format");
+        return acid is null ? throw FigureReader.Broken(pointer, "needs the acid it is expressed as") : _figures.Cite(new TitratableAcidity(percent, acid), parts, pointer);
     }
 
     private (Cited<double>? Typical, Cited<NumberRange>? Range) ReadPh(ref JsonCursor json, string pointer)
     {
         FigureReader.Parts parts = FigureReader.PartsOf(_figures.OfRange, ref json, pointer);
+        if (parts.Value < parts.Min || parts.Value > parts.Max)
+        {
+            throw FigureReader.Broken(pointer, "has a value outside its own range");
+        }
+
         return (
             parts.Value is { } typical ? new Cited<double>(FigureReader.Within(typical, 0, 14, "pH", pointer), _figures.CitationOf(parts, pointer), parts.Note) : null,
             _figures.RangeWithin(parts is { Min: null, Max: null } ? parts : parts with { Value = null }, 0, 14, "pH", pointer));

@@ -1,3 +1,5 @@
+using Hydrocolloid.Formulation.Internal;
+
 namespace Hydrocolloid.Formulation.Catalogues;
 
 /// <summary>Reads the profile of a hydrocolloid (docs/catalogue-format.md).</summary>
@@ -302,16 +304,37 @@ internal sealed class ProfileReader(FigureReader figures)
                 case "when": when = json.Word(pointer); break;
                 case "harm": harm = json.Word(pointer); break;
                 case "consequence": consequence = json.Text(pointer); break;
-                case "stoodMinutes": stood = json.Number(pointer); break;
-                case "fromCelsius": from = json.Number(pointer); break;
+                case "stoodMinutes": stood = Within(ref json, word, 0, 1e9 / 60, "min", pointer); break;
+                case "fromCelsius": from = Within(ref json, word, Guard.AbsoluteZeroCelsius, FigureReader.MaxCelsius, "°C", pointer); break;
                 default: parts.Take(word, ref json, pointer); break;
             }
         }
 
+        if (!Words.TryLimitedQuantity(quantity, out LimitedQuantity of))
+        {
+            throw FigureReader.Broken(pointer, $"'{quantity}' is not a quantity that is limited");
+        }
+
         return new AgentLimit(
-            Words.TryLimitedQuantity(quantity, out LimitedQuantity of) ? of : throw FigureReader.Broken(pointer, $"'{quantity}' is not a quantity that is limited"),
+            of,
             Words.TryLimitStage(when, out LimitStage stage) ? stage : throw FigureReader.Broken(pointer, $"'{when}' is not a stage"),
-            figures.Range(parts, pointer), HarmOf(harm, pointer), consequence ?? throw FigureReader.Broken(pointer, "needs a consequence"), stood, from);
+            LimitOf(of, parts, pointer), HarmOf(harm, pointer), consequence ?? throw FigureReader.Broken(pointer, "needs a consequence"), stood, from);
+    }
+
+    /// <summary>The figure of a limit, which lies where its quantity can.</summary>
+    private Cited<NumberRange> LimitOf(LimitedQuantity of, in FigureReader.Parts parts, string pointer) => of switch
+    {
+        LimitedQuantity.Ph => figures.RangeWithin(parts, 0, 14, "pH", pointer),
+        LimitedQuantity.SolubleSolids => figures.RangeWithin(parts, 0, 100, "°Brix", pointer),
+        LimitedQuantity.Ethanol or LimitedQuantity.Fat or LimitedQuantity.Concentration or LimitedQuantity.AlcoholByVolume => figures.RangeWithin(parts, 0, 100, "%", pointer),
+        LimitedQuantity.Temperature => figures.RangeWithin(parts, 0, FigureReader.MaxCelsius, "°C", pointer),
+        _ => figures.Range(parts, pointer),
+    };
+
+    private static double Within(ref JsonCursor json, string word, double min, double max, string unit, string pointer)
+    {
+        string at = FigureReader.Under(pointer, word);
+        return FigureReader.Within(json.Number(at), min, max, unit, at);
     }
 
     private AgentSensitivity ReadSensitivity(ref JsonCursor json, string pointer)

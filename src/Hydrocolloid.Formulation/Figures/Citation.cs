@@ -37,12 +37,12 @@ public sealed record Citation
     /// <summary>True if the figure is from memory: it is shown as recalled wherever it is shown.</summary>
     public bool IsRecalled => Quality == CitationQuality.Recalled;
 
-    /// <summary>The source in one line, with the mark of a recalled, estimated or unsourced figure.</summary>
+    /// <summary>The source in one line, with the mark of a recalled, estimated, measured or unsourced figure.</summary>
     /// <returns>The line.</returns>
     public override string ToString() => Quality switch
     {
         CitationQuality.CommonPractice => "common practice, no source",
-        CitationQuality.Measured => "measured",
+        CitationQuality.Measured when ReferenceEquals(Source, MeasurementSource) => "measured",
         _ => Source + (Place is null ? "" : ", " + Place) + Mark,
     };
 
@@ -50,6 +50,7 @@ public sealed record Citation
     {
         CitationQuality.Recalled => " [recalled, not re-read]",
         CitationQuality.Estimate => " [estimate]",
+        CitationQuality.Measured => " [measured]",
         _ => "",
     };
 
@@ -58,9 +59,9 @@ public sealed record Citation
     {
         SourceKind.Judgement => CitationQuality.Estimate,
         SourceKind.Trade => CitationQuality.CommonPractice,
-        SourceKind.Measurement => CitationQuality.Measured,
         _ when basis == CitationBasis.Recalled => CitationQuality.Recalled,
         _ when basis == CitationBasis.Estimated => CitationQuality.Estimate,
+        SourceKind.Measurement => CitationQuality.Measured,
         SourceKind.Standard => CitationQuality.Standard,
         SourceKind.Handbook => CitationQuality.Handbook,
         SourceKind.Paper => CitationQuality.Paper,

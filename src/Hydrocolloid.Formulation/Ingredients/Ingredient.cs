@@ -182,6 +182,13 @@ public sealed record Ingredient
         => Words.IsCategory(Guard.NotNull(category)) ? this with { Facts = Facts with { Category = category } }
             : throw new ArgumentException($"'{category}' is not a category; there are {Words.CategoryList}.", nameof(category));
 
+    /// <summary>States other names, replacing those that were known: a catalogue finds it by them too.</summary>
+    /// <param name="synonyms">The names; one given twice counts once; none takes them off.</param>
+    /// <returns>The changed ingredient.</returns>
+    /// <exception cref="ArgumentException">A name is blank.</exception>
+    public Ingredient WithSynonyms(params string[] synonyms)
+        => this with { Facts = Facts with { Synonyms = ValueList<string>.From(Guard.NotNull(synonyms).Select(s => Guard.NotBlank(s, nameof(synonyms))).Distinct(StringComparer.Ordinal)) } };
+
     /// <summary>States a measured titratable acidity; with the pH it says how strongly a liquid holds its pH.</summary>
     /// <param name="percent">Acid, % by weight of the ingredient (g per 100 g); 0 to 100.</param>
     /// <param name="acid">The acid it is expressed as: <c>citric</c>, <c>malic</c>, <c>tartaric</c>, <c>lactic</c>, <c>acetic</c>, <c>oxalic</c>, <c>succinic</c>, <c>gluconic</c>; <c>mixed</c> for the sum of several.</param>
@@ -203,10 +210,11 @@ public sealed record Ingredient
     /// <summary>States an enzyme that cuts proteins, gelatin among them.</summary>
     /// <param name="enzyme">Its name, such as <c>bromelain</c>.</param>
     /// <param name="isActive">Whether it is active: in the raw fruit yes, in the heated no.</param>
+    /// <param name="isDisputed">Whether sources disagree that it is strong enough to matter: a rule then warns instead of forbidding.</param>
     /// <returns>The changed ingredient.</returns>
     /// <exception cref="ArgumentException">The name is blank.</exception>
-    public Ingredient WithProtease(string enzyme, bool isActive = true)
-        => this with { Facts = Facts with { Protease = new Cited<Protease>(new Protease(Guard.NotBlank(enzyme), isActive), Citation.Measured) } };
+    public Ingredient WithProtease(string enzyme, bool isActive = true, bool isDisputed = false)
+        => this with { Facts = Facts with { Protease = new Cited<Protease>(new Protease(Guard.NotBlank(enzyme), isActive, isDisputed), Citation.Measured) } };
 
     /// <summary>States whether it holds the proteins of milk.</summary>
     /// <param name="casein">Whether it holds casein.</param>

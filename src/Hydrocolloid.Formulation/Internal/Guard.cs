@@ -189,9 +189,11 @@ internal static class Guard
         return ratio.Percent;
     }
 
-    // Apart from the checks, so that these stay small enough to be inlined.
+    // Apart from the checks, so that these stay small enough to be inlined. The least number above 0 stands for "above 0".
     private static ArgumentOutOfRangeException OutOfRange(double value, double min, double max, string unit, string name)
-        => new(name, value, $"Must be between {WithUnit(min, unit)} and {WithUnit(max, unit)} inclusive, but is {WithUnit(value, unit)}.");
+        => new(name, value, min == double.Epsilon
+            ? $"Must be above {WithUnit(0, unit)} and at most {WithUnit(max, unit)}, but is {WithUnit(value, unit)}."
+            : $"Must be between {WithUnit(min, unit)} and {WithUnit(max, unit)} inclusive, but is {WithUnit(value, unit)}.");
 
     private static string WithUnit(double value, string unit) => unit.Length == 0 ? Numbers.Exact(value) : Numbers.Exact(value) + " " + unit;
 

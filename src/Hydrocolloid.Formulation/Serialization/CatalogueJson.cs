@@ -185,8 +185,12 @@ public static class CatalogueJson
             index++;
             Try(pointer, problems, () =>
             {
-                string? id = json.TryGetProperty("id"u8, out JsonElement i) ? i.GetString() : null;
-                string? name = json.TryGetProperty("name"u8, out JsonElement n) ? n.GetString() : null;
+                if (json.ValueKind != JsonValueKind.Object)
+                {
+                    throw FigureReader.Broken(pointer, "must be an object");
+                }
+
+                string? id = TextOf(json, "id", pointer), name = TextOf(json, "name", pointer);
                 if (!Ids.IsValid(id) || string.IsNullOrWhiteSpace(name))
                 {
                     throw FigureReader.Broken(pointer, "needs a kebab-case id and a name");
@@ -208,6 +212,10 @@ public static class CatalogueJson
         return [.. ingredients];
     }
 
+    private static string? TextOf(JsonElement json, string member, string pointer)
+        => !json.TryGetProperty(member, out JsonElement text) ? null
+            : text.ValueKind == JsonValueKind.String ? text.GetString() : throw FigureReader.Broken(pointer + "/" + member, "must be a text");
+
     /// <summary>The grade of a lot, as formula documents state it.</summary>
     private static Grade ReadGrade(JsonElement json, string pointer)
     {
@@ -220,7 +228,7 @@ public static class CatalogueJson
             string at = FigureReader.Under(pointer, word);
             switch (word)
             {
-                case "scale": scale = Words.TryScale(cursor.Text(at), out GradeScale known) ? known : throw FigureReader.Broken(at, "is not a scale of strength"); break;
+                case "scale": scale = Words.TryScale(cursor.Text(at), out GradeScale known) ? known : throw FigureReader.Broken(at, $"'{cursor.Text(at)}' is not a scale of strength; there are {Words.ScaleList}"); break;
                 case "value": value = cursor.Number(at); break;
                 default: throw FigureReader.Unknown(pointer, word);
             }

@@ -24,7 +24,7 @@ internal sealed class DocumentChecks
         }
 
         Report("number-range", at, path,
-            $"Must be between {Numbers.Exact(min)} {unit} and {Numbers.Exact(max)} {unit} inclusive, but is {Numbers.Exact(value)} {unit}.");
+            $"Must be {Between(min, max, unit)}, but is {Numbers.Exact(value)} {unit}.");
         return null;
     }
 
@@ -54,7 +54,7 @@ internal sealed class DocumentChecks
         }
 
         Report("number-range", at, path + "/value",
-            $"Must be between {Numbers.Exact(min)} {facts.BaseSymbol} and {Numbers.Exact(max)} {facts.BaseSymbol} inclusive, but is {Numbers.Exact(value)} {facts.BaseSymbol}.");
+            $"Must be {Between(min, max, facts.BaseSymbol)}, but is {Numbers.Exact(value)} {facts.BaseSymbol}.");
         return null;
     }
 
@@ -108,6 +108,11 @@ internal sealed class DocumentChecks
     };
 
     internal static IEnumerable<string> Codes(QuantityKind kind) => KitchenUnit.All.Where(u => u.Kind == kind && u.IsUcum).Select(u => u.Code);
+
+    // The least number above 0 stands for "above 0".
+    private static string Between(double min, double max, string unit) => min == double.Epsilon
+        ? $"above 0 {unit} and at most {Numbers.Exact(max)} {unit}"
+        : $"between {Numbers.Exact(min)} {unit} and {Numbers.Exact(max)} {unit} inclusive";
 
     private static KitchenUnit? Find(QuantityKind kind, string code)
     {

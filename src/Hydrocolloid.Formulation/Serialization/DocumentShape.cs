@@ -98,11 +98,11 @@ internal sealed class DocumentShape
             "water", "sugars", "otherCarbohydrate", "fibre", "protein", "fat", "ash", "ethanol", "organicAcids", "calcium", "potassium", "sodium", "magnesium",
         ];
         DocumentShape own = Object(
-            ("id", Text, true), ("name", Text, false), ("like", Text, false),
+            ("id", Text, true), ("name", Text, false), ("like", Text, false), ("synonyms", List(Text), false),
             ("compositionPer100g", Object([.. parts.Select(p => (p, Number, false))]), false),
             ("ph", Number, false), ("brix", Number, false), ("density", quantity, false), ("category", Text, false),
             ("titratableAcidity", Object(("percent", Number, true), ("as", Text, true)), false), ("tannin", Text, false),
-            ("protease", Object(("enzyme", Text, true), ("active", Flag, true)), false), ("milkProtein", Object(("casein", Flag, true), ("whey", Flag, true)), false), ("allergens", List(Text), false),
+            ("protease", Object(("enzyme", Text, true), ("active", Flag, true), ("disputed", Flag, false)), false), ("milkProtein", Object(("casein", Flag, true), ("whey", Flag, true)), false), ("allergens", List(Text), false),
             ("enzymes", Text, false), ("vegan", Flag, false), ("vegetarian", Flag, false), ("grade", Object(("scale", Text, true), ("value", Number, true)), false), ("extensions", Any, false));
         return Object(
             ("format", Text, true), ("version", Number, true), ("name", Text, true), ("base", List(part), true),

@@ -123,6 +123,20 @@ internal sealed class DocumentWriter
         }
     }
 
+    private static void WriteList(Utf8JsonWriter json, string name, List<string>? words)
+    {
+        if (words is not null)
+        {
+            json.WriteStartArray(name);
+            foreach (string word in words)
+            {
+                json.WriteStringValue(word);
+            }
+
+            json.WriteEndArray();
+        }
+    }
+
     private static void WriteExtensions(Utf8JsonWriter json, JsonElement? extensions)
     {
         if (extensions is { ValueKind: JsonValueKind.Object } e)
@@ -286,6 +300,7 @@ internal sealed class DocumentWriter
         json.WriteString("id"u8, own.Id);
         WriteText(json, "name", own.Name);
         WriteText(json, "like", own.Like);
+        WriteList(json, "synonyms", own.Synonyms);
         if (own.Composition is { } parts)
         {
             json.WriteStartObject("compositionPer100g"u8);
@@ -323,6 +338,11 @@ internal sealed class DocumentWriter
             json.WriteStartObject("protease"u8);
             json.WriteString("enzyme"u8, protease.Enzyme);
             json.WriteBoolean("active"u8, protease.Active);
+            if (protease.Disputed)
+            {
+                json.WriteBoolean("disputed"u8, true);
+            }
+
             json.WriteEndObject();
         }
 
@@ -334,17 +354,7 @@ internal sealed class DocumentWriter
             json.WriteEndObject();
         }
 
-        if (own.Allergens is { } allergens)
-        {
-            json.WriteStartArray("allergens"u8);
-            foreach (string allergen in allergens)
-            {
-                json.WriteStringValue(allergen);
-            }
-
-            json.WriteEndArray();
-        }
-
+        WriteList(json, "allergens", own.Allergens);
         WriteText(json, "enzymes", own.Enzymes);
         WriteFlag(json, "vegan", own.Vegan);
         WriteFlag(json, "vegetarian", own.Vegetarian);
@@ -538,8 +548,15 @@ internal sealed class DocumentWriter
         _described = [];
         foreach (KeyValuePair<string, Ingredient> own in _own)
         {
-            CheckText(own.Value.Name, "/ingredients/" + Numbers.Exact(_described.Count) + "/name");
-            CheckExtensions(own.Value.Extensions, 3, "/ingredients/" + Numbers.Exact(_described.Count));
+            string at = "/ingredients/" + Numbers.Exact(_described.Count);
+            CheckText(own.Value.Name, at + "/name");
+            for (int i = 0; i < own.Value.Synonyms.Count; i++)
+            {
+                CheckText(own.Value.Synonyms[i], at + "/synonyms/" + Numbers.Exact(i));
+            }
+
+            CheckText(own.Value.Protease?.Value.Enzyme ?? "", at + "/protease/enzyme");
+            CheckExtensions(own.Value.Extensions, 3, at);
             _described.Add(Describe(own.Value) ?? throw Unstatable(own.Value, null,
                 "it holds facts beyond those a document states (such as how it gels) that come neither from the catalogue nor from an ingredient it is based on"));
         }

@@ -221,6 +221,8 @@ internal sealed class FormulaDto
 
         public string Like { get; set; } = null!;
 
+        public List<string> Synonyms { get; set; } = null!;
+
         [JsonPropertyName("compositionPer100g")]
         public CompositionPart Composition { get; set; } = null!;
 
@@ -300,6 +302,8 @@ internal sealed class FormulaDto
 
         [JsonRequired]
         public bool Active { get; set; }
+
+        public bool Disputed { get; set; }
     }
 
     internal sealed class MilkProteinPart

@@ -12,6 +12,11 @@ internal static class OwnIngredients
     /// <summary>States on an ingredient all that the document says about it.</summary>
     public static Ingredient Describe(Ingredient ingredient, FormulaDto.Own dto, in DocumentPlace at, DocumentChecks checks)
     {
+        if (dto.Synonyms is { } names)
+        {
+            ingredient = ingredient.WithSynonyms(Synonyms(names, at, checks));
+        }
+
         if (dto.Composition is { } parts && Composition(parts, at, checks) is { } composition)
         {
             ingredient = ingredient.WithComposition(composition);
@@ -71,7 +76,7 @@ internal static class OwnIngredients
 
         if (dto.Protease is { } protease && checks.Words(protease.Enzyme, at, "/protease/enzyme") is { } enzyme)
         {
-            ingredient = ingredient.WithProtease(enzyme, protease.Active);
+            ingredient = ingredient.WithProtease(enzyme, protease.Active, protease.Disputed);
         }
 
         if (dto.MilkProtein is { } milk)
@@ -113,7 +118,7 @@ internal static class OwnIngredients
             {
                 checks.Unknown(grade.Scale, Words.ScaleList, at, "/grade/scale");
             }
-            else if (checks.Number(grade.Value, double.Epsilon, 100_000, Words.Of(scale), at, "/grade/value") is { } value)
+            else if (checks.Number(grade.Value, double.Epsilon, Grade.MaxValue, Words.Of(scale), at, "/grade/value") is { } value)
             {
                 ingredient = ingredient.WithGrade(new Grade(scale, value));
             }
@@ -129,6 +134,11 @@ internal static class OwnIngredients
     {
         bool isChanged = like is not null && ingredient.BasedOn is null;
         var dto = new FormulaDto.Own { Id = ingredient.Id, Name = isChanged ? null! : ingredient.Name, Like = like?.Id! };
+        if (ingredient.Synonyms != (like?.Synonyms ?? default))
+        {
+            dto.Synonyms = [.. ingredient.Synonyms];
+        }
+
         if (ingredient.Composition is { } composition && composition != like?.Composition)
         {
             dto.Composition = Composition(composition.Value);
@@ -181,14 +191,14 @@ internal static class OwnIngredients
 
         if (ingredient.Protease is { } protease && protease != like?.Protease)
         {
-            // One that was heated is told from one that is stated anew, which is never disputed.
+            // One that was heated is told from one that is stated anew.
             if (like?.Protease is { Value.IsActive: true } active && protease.Value == active.Value with { IsActive = false })
             {
                 dto.Enzymes = InactiveEnzymes;
             }
             else
             {
-                dto.Protease = new FormulaDto.ProteasePart { Enzyme = protease.Value.Enzyme, Active = protease.Value.IsActive };
+                dto.Protease = new FormulaDto.ProteasePart { Enzyme = protease.Value.Enzyme, Active = protease.Value.IsActive, Disputed = protease.Value.IsDisputed };
             }
         }
 
@@ -252,6 +262,25 @@ internal static class OwnIngredients
 
     private static double? Milligrams(double value, in DocumentPlace at, string part, DocumentChecks checks)
         => checks.Number(value, 0, 100_000, "mg per 100 g", at, "/compositionPer100g/" + part);
+
+    private static string[] Synonyms(List<string> names, in DocumentPlace at, DocumentChecks checks)
+    {
+        var synonyms = new List<string>(names.Count);
+        for (int i = 0; i < names.Count; i++)
+        {
+            string path = "/synonyms/" + Numbers.Exact(i);
+            if (synonyms.Contains(names[i]))
+            {
+                checks.Report("synonym-repeated", at, path, $"{UnitTable.Quote(names[i])} is stated twice.");
+            }
+            else if (checks.Words(names[i], at, path) is { } name)
+            {
+                synonyms.Add(name);
+            }
+        }
+
+        return [.. synonyms];
+    }
 
     private static Allergen[] Allergens(List<string> words, in DocumentPlace at, DocumentChecks checks)
     {

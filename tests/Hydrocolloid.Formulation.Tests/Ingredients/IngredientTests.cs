@@ -118,14 +118,16 @@ public class IngredientTests
     public void Code_states_what_a_catalogue_document_states()
     {
         Ingredient whey = Ingredient.Own("sweet-whey", "Sweet whey").WithComposition(Composition.Per100Grams(water: 93.5, sugars: 5, protein: 0.8, fat: 0.2, ash: 0.5)).WithPh(6.2)
-            .WithCategory("dairy").WithTitratableAcidity(0.12, "lactic").WithTannin(TanninLevel.None).WithMilkProtein(casein: false, whey: true).WithProtease("plasmin");
+            .WithCategory("dairy").WithTitratableAcidity(0.12, "lactic").WithTannin(TanninLevel.None).WithMilkProtein(casein: false, whey: true).WithProtease("plasmin", isDisputed: true).WithSynonyms("Petit-lait", "Siero", "Siero");
 
         whey.Category.Should().Be("dairy");
         whey.TitratableAcidity!.Value.Should().Be(new TitratableAcidity(0.12, "lactic"));
         whey.TitratableAcidity.Citation.Quality.Should().Be(CitationQuality.Measured);
         whey.Tannin!.Value.Should().Be(TanninLevel.None);
         whey.MilkProtein!.Value.Should().Be(new MilkProtein(false, true));
-        whey.Protease!.Value.IsActive.Should().BeTrue();
+        whey.Protease!.Value.Should().Be(new Protease("plasmin", true, IsDisputed: true));
+        whey.Synonyms.Should().Equal("Petit-lait", "Siero");
+        Catalogue.BuiltIn.With(whey).Find("petit-lait").Should().Contain(whey);
         whey.WithoutActiveProtease().Protease!.Value.IsActive.Should().BeFalse();
         Ingredient bare = Ingredient.Own("bare", "Bare whey").WithComposition(Composition.Per100Grams(water: 93.5)).WithPh(6.2);
         Analysis.Contents.Of((whey, 99.8), (Pantry.CitricAcid, 0.2)).Ph!.Value.Should().BeGreaterThan(Analysis.Contents.Of((bare, 99.8), (Pantry.CitricAcid, 0.2)).Ph!.Value + 0.3, "its acidity is its buffer");
@@ -140,6 +142,7 @@ public class IngredientTests
         FluentActions.Invoking(() => own.WithTitratableAcidity(1, "quinic")).Should().Throw<ArgumentException>().WithMessage("'quinic'*citric, malic*");
         FluentActions.Invoking(() => own.WithTitratableAcidity(101, "malic")).Should().Throw<ArgumentOutOfRangeException>();
         FluentActions.Invoking(() => own.WithTannin((TanninLevel)9)).Should().Throw<ArgumentOutOfRangeException>();
+        FluentActions.Invoking(() => own.WithSynonyms("Y", " ")).Should().Throw<ArgumentException>().WithMessage("Must not be empty or blank.*");
         FluentActions.Invoking(() => own.WithProtease(" ")).Should().Throw<ArgumentException>();
         FluentActions.Invoking(() => own.WithCategory(null!)).Should().Throw<ArgumentNullException>();
     }

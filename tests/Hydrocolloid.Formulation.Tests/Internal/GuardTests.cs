@@ -211,4 +211,8 @@ public class GuardTests
                 throw new ArgumentOutOfRangeException(nameof(kind));
         }
     }
+
+    [Fact]
+    public void What_must_be_above_nothing_is_told_so()
+        => FluentActions.Invoking(() => Guard.InRange(0, double.Epsilon, 100, "%", "dose")).Should().Throw<ArgumentOutOfRangeException>().WithMessage("Must be above 0 % and at most 100 %, but is 0 %.*");
 }

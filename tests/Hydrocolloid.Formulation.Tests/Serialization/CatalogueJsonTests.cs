@@ -133,6 +133,37 @@ public sealed class CatalogueJsonTests
         problem.Message.Should().NotBeNullOrWhiteSpace().And.NotContain("Parameter").And.NotContain("Actual value");
     }
 
+    [Theory]
+    [InlineData("""{ "id": 1, "name": "X" }""", "/ingredients/0/id", "must be a text")]
+    [InlineData("""{ "id": "x", "name": 1 }""", "/ingredients/0/name", "must be a text")]
+    [InlineData("7", "/ingredients/0", "must be an object")]
+    [InlineData("""{ "id": "x", "name": "X", "synonyms": ["Y", " "] }""", "/ingredients/0/synonyms/1", "must not be empty or blank")]
+    [InlineData("""{ "id": "x", "name": "X", "category": "juicy" }""", "/ingredients/0/category", "there are water, juice,")]
+    [InlineData("""{ "id": "x", "name": "X", "origin": { "class": "moon", "text": "Cheese.", "read": "house-book" } }""", "/ingredients/0/origin/class", "there are mineral, plant,")]
+    [InlineData("""{ "id": "x", "name": "X", "tannin": { "level": "much", "read": "house-book" } }""", "/ingredients/0/tannin/level", "there are none, low, moderate, high")]
+    [InlineData("""{ "id": "x", "name": "X", "allergens": { "contains": ["nuts"], "read": "house-book" } }""", "/ingredients/0/allergens/contains/0", "there are gluten,")]
+    [InlineData("""{ "id": "x", "name": "X", "titratableAcidity": { "value": 1, "as": "quinic", "read": "house-book" } }""", "/ingredients/0/titratableAcidity/as", "there are citric, malic,")]
+    [InlineData("""{ "id": "x", "name": "X", "protease": { "enzyme": " ", "active": true, "read": "house-book" } }""", "/ingredients/0/protease/enzyme", "must not be empty or blank")]
+    [InlineData("""{ "id": "x", "name": "X", "milkProtein": { "casein": 1, "whey": true, "read": "house-book" } }""", "/ingredients/0/milkProtein/casein", "must be true or false")]
+    [InlineData("""{ "id": "x", "name": "X", "diet": { "vegan": "yes", "read": "house-book" } }""", "/ingredients/0/diet/vegan", "must be true or false")]
+    [InlineData("""{ "id": "x", "name": "X", "brix": { "value": 12, "read": "house-book", "others": [{ "value": 500, "read": "house-book" }] } }""", "/ingredients/0/brix/others/0", "between 0 and 100 °Brix, but is 500 °Brix")]
+    [InlineData("""{ "id": "x", "name": "X", "ph": { "value": 3, "read": "house-book", "others": [{ "value": 50, "read": "house-book" }] } }""", "/ingredients/0/ph/others/0", "between 0 and 14 pH, but is 50 pH")]
+    [InlineData("""{ "id": "x", "name": "X", "ph": { "value": 3, "min": 4, "max": 5, "read": "house-book" } }""", "/ingredients/0/ph", "outside its own range")]
+    [InlineData("""{ "id": "x", "like": "agar", "name": "X", "grade": { "scale": "firmness", "value": 900 } }""", "/ingredients/0/grade/scale", "there are bloom, gel-strength, sag")]
+    [InlineData("""{ "id": "x", "like": "agar", "name": "X", "hydrocolloid": { "doses": [{ "texture": "soft", "value": 1, "read": "house-book", "others": [{ "value": 500, "read": "house-book" }] }] } }""", "/ingredients/0/hydrocolloid/doses/0/others/0", "between 0 and 100 %")]
+    [InlineData("""{ "id": "x", "like": "agar", "name": "X", "hydrocolloid": { "limits": [{ "of": "ph", "when": "finished", "harm": "fails", "consequence": "No gel.", "max": 20, "read": "house-book" }] } }""", "/ingredients/0/hydrocolloid/limits/0", "between 0 and 14 pH")]
+    [InlineData("""{ "id": "x", "like": "agar", "name": "X", "hydrocolloid": { "limits": [{ "of": "ethanol", "when": "finished", "harm": "fails", "consequence": "No gel.", "max": 500, "read": "house-book" }] } }""", "/ingredients/0/hydrocolloid/limits/0", "between 0 and 100 %")]
+    [InlineData("""{ "id": "x", "like": "agar", "name": "X", "hydrocolloid": { "limits": [{ "of": "temperature", "when": "finished", "harm": "fails", "consequence": "No gel.", "max": 5000, "read": "house-book" }] } }""", "/ingredients/0/hydrocolloid/limits/0", "between 0 and 1000 °C")]
+    [InlineData("""{ "id": "x", "like": "agar", "name": "X", "hydrocolloid": { "limits": [{ "of": "ph", "when": "finished", "harm": "fails", "consequence": "No gel.", "max": 5, "stoodMinutes": -3, "read": "house-book" }] } }""", "/ingredients/0/hydrocolloid/limits/0/stoodMinutes", "but is -3 min")]
+    [InlineData("""{ "id": "x", "like": "agar", "name": "X", "hydrocolloid": { "setting": { "hoursToStable": { "value": -1, "read": "house-book" } } } }""", "/ingredients/0/hydrocolloid/setting/hoursToStable", "but is -3600 s")]
+    public void A_fault_is_told_with_its_member_and_the_limit(string entry, string pointer, string reason)
+    {
+        FormulaJsonProblem problem = Refused(Document(entry));
+
+        problem.Pointer.Should().Be(pointer);
+        problem.Message.Should().Contain(reason).And.NotContain("requested operation");
+    }
+
     [Fact]
     public void Every_broken_entry_is_reported()
         => FluentActions.Invoking(() => CatalogueJson.Read(Document("""{ "id": "a" }, { "id": "b", "name": "B" }, { "id": "c", "name": "C", "x": 1 }, { "id": "b", "name": "B again" }""")))
@@ -152,6 +183,19 @@ public sealed class CatalogueJsonTests
         juice.Ph.How.Should().Be(ReckonedHow.Measured);
         juice.Brix.Value.Should().Be(11.2);
         juice.Brix.How.Should().Be(ReckonedHow.Measured);
+        catalogue.Get("house-juice").Ph!.Citation.ToString().Should().Be("Bench book of the training kitchen [measured]", "whose measurement it is stays known");
+    }
+
+    [Theory]
+    [InlineData("recalled", CitationQuality.Recalled)]
+    [InlineData("estimated", CitationQuality.Estimate)]
+    public void What_was_not_read_in_the_bench_book_was_not_measured(string basis, CitationQuality quality)
+    {
+        Catalogue catalogue = CatalogueJson.Read(Document($$"""{ "id": "house-juice", "like": "apple-juice", "name": "Juice of the house", "brix": { "value": 11.2, "{{basis}}": "bench" } }""",
+            """[ { "id": "bench", "title": "Bench book of the training kitchen", "kind": "measurement" } ]"""));
+
+        catalogue.Get("house-juice").Brix!.Citation.Quality.Should().Be(quality);
+        Analysis.Contents.Of(catalogue.Get("house-juice")).Brix.How.Should().NotBe(ReckonedHow.Measured);
     }
 
     [Theory]

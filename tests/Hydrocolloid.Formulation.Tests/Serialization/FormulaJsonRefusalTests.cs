@@ -91,6 +91,9 @@ public class FormulaJsonRefusalTests
         { Documents.With(members: ",\"ingredients\":[{\"id\":\"agar\",\"like\":\"agar\",\"titratableAcidity\":{\"percent\":1,\"as\":\"quinic\"}}]"), "word-unknown", "/ingredients/0/titratableAcidity/as" },
         { Documents.With(members: ",\"ingredients\":[{\"id\":\"agar\",\"like\":\"agar\",\"tannin\":\"much\"}]"), "word-unknown", "/ingredients/0/tannin" },
         { Documents.With(members: ",\"ingredients\":[{\"id\":\"agar\",\"like\":\"agar\",\"protease\":{\"enzyme\":\"bromelain\"}}]"), "member-missing", "/ingredients/0/protease/active" },
+        { Documents.With(members: ",\"ingredients\":[{\"id\":\"agar\",\"like\":\"agar\",\"protease\":{\"enzyme\":\"bromelain\",\"active\":true,\"disputed\":1}}]"), "value-type", "/ingredients/0/protease/disputed" },
+        { Documents.With(members: ",\"ingredients\":[{\"id\":\"agar\",\"like\":\"agar\",\"synonyms\":[\"Kanten\",\"Kanten\"]}]"), "synonym-repeated", "/ingredients/0/synonyms/1" },
+        { Documents.With(members: ",\"ingredients\":[{\"id\":\"agar\",\"like\":\"agar\",\"synonyms\":[\" \"]}]"), "text-blank", "/ingredients/0/synonyms/0" },
         { Documents.With(members: ",\"ingredients\":[{\"id\":\"agar\",\"like\":\"agar\",\"milkProtein\":{\"casein\":1,\"whey\":true}}]"), "value-type", "/ingredients/0/milkProtein/casein" },
         { Documents.With().Replace("beetroot-juice", "Beetroot", StringComparison.Ordinal), "id-invalid", "/base/0/ingredient" },
         { Documents.With().Replace("[{\"ing", "[null,{\"ing", StringComparison.Ordinal), "value-type", "/base/0" },
@@ -108,6 +111,11 @@ public class FormulaJsonRefusalTests
         thrown.Problems.Should().Equal(problems);
         thrown.Message.Should().ContainAll(problems.Select(p => p.Message));
     }
+
+    [Fact]
+    public void What_must_be_above_nothing_is_told_so()
+        => Documents.ProblemsOf(Documents.With(members: ",\"ingredients\":[{\"id\":\"agar\",\"like\":\"agar\",\"grade\":{\"scale\":\"bloom\",\"value\":0}}]")).Single().Message
+            .Should().Be("Must be above 0 bloom and at most 100000 bloom, but is 0 bloom.");
 
     [Fact]
     public void All_faults_of_shape_are_reported_together_and_all_faults_of_meaning_too()

@@ -93,6 +93,24 @@ public class FormulaJsonRoundTripTests
     }
 
     [Fact]
+    public void Other_names_and_a_disputed_enzyme_are_kept()
+    {
+        Ingredient ginger = Pantry.PearJuice.As("house-ginger", "House ginger").WithSynonyms("Shoga", "Sheng jiang").WithProtease("zingibain", isDisputed: true);
+        Ingredient unnamed = Hydrocolloids.Agar.WithSynonyms();
+        Formula formula = Formula.Named("Ginger water").Base(b => b.Share(ginger, 100)).Then("gel", p => p.Add(unnamed, Dose.Percent(1).OfBase)).Build();
+
+        string json = FormulaJson.Write(formula);
+        Formula read = FormulaJson.Read(json);
+
+        read.Should().Be(formula);
+        read.Line("house-ginger").Ingredient.Protease!.Value.IsDisputed.Should().BeTrue();
+        read.Line("house-ginger").Ingredient.Synonyms.Should().Equal("Shoga", "Sheng jiang");
+        read.Line("agar").Ingredient.Synonyms.Should().BeEmpty("none were stated, which is not the same as those of the catalogue");
+        json.Should().Contain("\"disputed\": true").And.Contain("\"synonyms\": []");
+        FormulaJson.Write(Formula.Named("X").Base(b => b.Share(ginger.WithProtease("zingibain"), 100)).Build()).Should().NotContain("disputed");
+    }
+
+    [Fact]
     public void A_catalogue_decides_what_is_described()
     {
         Ingredient verjus = Ingredient.Own("house-verjus", "House verjus").WithPh(2.9);

@@ -41,6 +41,8 @@ public class FormulaJsonWritingTests
     public void Half_characters_are_refused_instead_of_replaced()
     {
         RefusedFor(With(Pantry.Sucrose, name: "a\ud800b")).Should().Be("text-invalid");
+        RefusedFor(With(Ingredient.Own("x", "X").WithSynonyms("Y", "a\ud800b"))).Should().Be("text-invalid");
+        RefusedFor(With(Ingredient.Own("x", "X").WithProtease("a\ud800b"))).Should().Be("text-invalid");
         RefusedFor(With(Pantry.Sucrose, l => l.Labelled("\udc00"))).Should().Be("text-invalid");
     }
 

@@ -168,7 +168,8 @@ internal static class RandomFormulas
             ingredient = Chance(4) ? ingredient.WithCategory(Chance(2) ? "juice" : "sweetener") : ingredient;
             ingredient = Chance(4) ? ingredient.WithTitratableAcidity(Double() * 10, Chance(2) ? "malic" : "mixed") : ingredient;
             ingredient = Chance(4) ? ingredient.WithTannin(Chance(2) ? TanninLevel.None : TanninLevel.High) : ingredient;
-            ingredient = Chance(4) ? ingredient.WithProtease("bromelain", Chance(2)) : ingredient;
+            ingredient = Chance(4) ? ingredient.WithProtease("bromelain", Chance(2), Chance(2)) : ingredient;
+            ingredient = Chance(4) ? ingredient.WithSynonyms([.. Enumerable.Range(0, Next(3)).Select(_ => Word())]) : ingredient;
             ingredient = Chance(4) ? ingredient.WithMilkProtein(Chance(2), Chance(2)) : ingredient;
             ingredient = Chance(3) ? ingredient.WithDensity(Density.FromKilogramsPerCubicMeter(900 + Double() * 300)) : ingredient;
             ingredient = Chance(3) ? ingredient.WithAllergens([.. Enumerable.Range(0, Next(3)).Select(_ => (Allergen)Next(14))]) : ingredient;
