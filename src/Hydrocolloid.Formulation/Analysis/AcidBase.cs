@@ -15,6 +15,9 @@ internal sealed record AcidBase(AcidBaseSystem? System, Reckoned? Ph, Reckoned? 
     private const double PureWaterPercent = 99.9;
     private const double MostAgent = 0.02;
 
+    /// <summary>The least part of the mix of a liquid whose uncertainty is that of the mix.</summary>
+    private const double LeastThatCounts = 0.01;
+
     /// <summary>The least part of the mix at which a measured pH is still that of the mix: a gel with a little agent and sugar, say.</summary>
     private const double LeastMeasured = 0.95;
 
@@ -27,22 +30,22 @@ internal sealed record AcidBase(AcidBaseSystem? System, Reckoned? Ph, Reckoned? 
         var reagents = new List<(Reagent Reagent, double Share, MixLine Line)>();
         var without = new List<string>();
         bool estimated = false, measured = true, isSoured = false;
-        double waterMass = 0, mostCalcium = 0, measuredShare = 0;
+        double waterMass = 0, mostCalcium = 0;
         foreach (MixLine line in lines)
         {
             if (PureSubstances.Find(line.Ingredient) is { } reagent)
             {
-                if (PureSubstances.PartOf(line.Ingredient) is not { } part)
+                if (PureSubstances.PartsOf(line.Ingredient) is not { } parts)
                 {
                     without.Add(line.Label);
                     continue;
                 }
 
-                reagents.Add((reagent, line.Share * part, line));
-                if (part < 1)
+                reagents.Add((reagent, line.Share * parts.Pure, line));
+                if (parts.Water > 0)
                 {
-                    liquids.Add(new MixPart(Chemistry.AcidBaseSystem.Water, line.Share * (1 - part))); // the rest of a solution
-                    waterMass += line.Share * (1 - part);
+                    liquids.Add(new MixPart(Chemistry.AcidBaseSystem.Water, line.Share * parts.Water));
+                    waterMass += line.Share * parts.Water;
                 }
 
                 continue;
@@ -54,24 +57,16 @@ internal sealed record AcidBase(AcidBaseSystem? System, Reckoned? Ph, Reckoned? 
                 continue;
             }
 
-            if (line.Ph is not { } ph)
+            if (line.Ph is null && water >= PureWaterPercent)
             {
-                if (water >= PureWaterPercent)
-                {
-                    liquids.Add(new MixPart(Chemistry.AcidBaseSystem.Water, line.Share));
-                    waterMass += line.Share;
-                    measured = false;
-                    estimated = true;
-                }
-                else
-                {
-                    without.Add(line.Label);
-                }
-
+                liquids.Add(new MixPart(Chemistry.AcidBaseSystem.Water, line.Share));
+                waterMass += line.Share;
+                measured = false;
+                estimated |= line.Share >= LeastThatCounts;
                 continue;
             }
 
-            if (water < LeastWaterPercent)
+            if (line.Ph is not { } ph || water < LeastWaterPercent)
             {
                 without.Add(line.Label);
                 continue;
@@ -81,10 +76,9 @@ internal sealed record AcidBase(AcidBaseSystem? System, Reckoned? Ph, Reckoned? 
             liquids.Add(new MixPart(liquid.System, line.Share));
             waterMass += line.Share * water / 100;
             mostCalcium = Math.Max(mostCalcium, liquid.System.Ions.CalciumMolPerKg * 1000);
-            measuredShare = ph.IsMeasured ? line.Share : 0;
-            estimated |= line.Share >= 0.01 && (!liquid.IsBuffered || line.Ingredient.WaterPercent is null);
+            estimated |= line.Share >= LeastThatCounts && (!liquid.IsBuffered || line.Ingredient.WaterPercent is null);
             measured &= ph.IsMeasured;
-            isSoured |= line.Share >= 0.01 && line.Ingredient.MilkProtein?.Value.Casein != true && liquid.HasAcids;
+            isSoured |= line.Share >= LeastThatCounts && line.Ingredient.MilkProtein?.Value.Casein != true && liquid.HasAcids;
         }
 
         if (liquids.Count == 0)
@@ -108,7 +102,7 @@ internal sealed record AcidBase(AcidBaseSystem? System, Reckoned? Ph, Reckoned? 
 
         AcidBaseState state = mix.Solve();
         ValueList<string> left = ValueList<string>.From(without);
-        ReckonedHow how = measured && liquids.Count == 1 && reagents.Count == 0 && without.Count == 0 && measuredShare >= LeastMeasured ? ReckonedHow.Measured
+        ReckonedHow how = measured && liquids.Count == 1 && reagents.Count == 0 && without.Count == 0 && mass >= LeastMeasured ? ReckonedHow.Measured
             : estimated ? ReckonedHow.Estimated : ReckonedHow.Computed;
         int caseinLines = lines.Count(l => l.Ingredient.MilkProtein?.Value.Casein == true);
         bool casein = caseinLines > 0;

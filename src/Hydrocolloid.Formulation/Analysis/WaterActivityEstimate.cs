@@ -21,7 +21,7 @@ internal static class WaterActivityEstimate
         "sucrose", "elderflower-cordial", "lime-cordial", "cranberry-juice-cocktail", "almond-drink-sweetened", "coffee-liqueur", "liqueur-25", "plum-liqueur", "chocolate-dark",
     };
 
-    private static readonly HashSet<string> DrySugarsOfHexose = new(StringComparer.Ordinal) { "dextrose", "fructose", "honey" };
+    private static readonly HashSet<string> DrySugarsOfHexose = new(StringComparer.Ordinal) { "dextrose", "fructose" };
 
     public static Reckoned Of(MixLine[] lines, Reckoned water, Reckoned ethanol, ValueList<string> without)
     {

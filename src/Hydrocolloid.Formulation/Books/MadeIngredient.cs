@@ -48,16 +48,17 @@ internal static class MadeIngredient
         [
             .. new[] { mix.Sugars, mix.OtherCarbohydrate, mix.Fibre, mix.Protein, mix.Fat, mix.Ash, mix.Ethanol, mix.OrganicAcids }.Select(p => Known(p, concentration)),
         ];
-        double sum = (water ?? 0) + solids.Sum(s => s ?? 0);
+        double?[] minerals = [.. new[] { mix.Calcium, mix.Potassium, mix.Sodium, mix.Magnesium }.Select(ion => Known(ion.MilligramsPerKg, concentration / 10))];
+        // Ash holds the minerals: of the two the larger counts.
+        double sum = (water ?? 0) + solids.Sum(s => s ?? 0) + Math.Max(0, minerals.Sum(mg => mg ?? 0) / 1000 - (solids[5] ?? 0));
         // Analyses add up to 100 g within their spread, and boiling off makes more of that spread.
         double fit = sum > Composition.MaxSumPercent ? Composition.MaxSumPercent / sum * (1 - 1e-12) : 1;
         double? Main(double? part) => part is { } p ? Math.Min(100, p * fit) : null;
-        double? Milligrams(IonContent ion) => Known(ion.MilligramsPerKg, concentration / 10) is { } mg ? Math.Min(100_000, mg) : null;
-        double? calcium = Milligrams(mix.Calcium), potassium = Milligrams(mix.Potassium), sodium = Milligrams(mix.Sodium), magnesium = Milligrams(mix.Magnesium);
-        return water is null && solids.All(s => s is null) && calcium is null && potassium is null && sodium is null && magnesium is null ? null
+        double? Milligrams(double? part) => part is { } p ? Math.Min(100_000, p * fit) : null;
+        return water is null && solids.All(s => s is null) && minerals.All(s => s is null) ? null
             : Composition.Per100Grams(
                 Main(water), Main(solids[0]), Main(solids[1]), Main(solids[2]), Main(solids[3]), Main(solids[4]), Main(solids[5]), Main(solids[6]), Main(solids[7]),
-                calcium, potassium, sodium, magnesium);
+                Milligrams(minerals[0]), Milligrams(minerals[1]), Milligrams(minerals[2]), Milligrams(minerals[3]));
     }
 
     private static ValueList<Allergen> AllergensOf(Ingredient[] parts)

@@ -218,40 +218,42 @@ internal sealed class IngredientReader
         {
             switch (word)
             {
-                case "water": water = Part(ref json, word, 100, "g per 100 g", pointer); break;
-                case "sugars": sugars = Part(ref json, word, 100, "g per 100 g", pointer); break;
-                case "otherCarbohydrate": other = Part(ref json, word, 100, "g per 100 g", pointer); break;
-                case "fibre": fibre = Part(ref json, word, 100, "g per 100 g", pointer); break;
-                case "protein": protein = Part(ref json, word, 100, "g per 100 g", pointer); break;
-                case "fat": fat = Part(ref json, word, 100, "g per 100 g", pointer); break;
-                case "ash": ash = Part(ref json, word, 100, "g per 100 g", pointer); break;
-                case "ethanol": ethanol = Part(ref json, word, 100, "g per 100 g", pointer); break;
-                case "organicAcids": acids = Part(ref json, word, 100, "g per 100 g", pointer); break;
-                case "calcium": calcium = Part(ref json, word, 100_000, "mg per 100 g", pointer); break;
-                case "potassium": potassium = Part(ref json, word, 100_000, "mg per 100 g", pointer); break;
-                case "sodium": sodium = Part(ref json, word, 100_000, "mg per 100 g", pointer); break;
-                case "magnesium": magnesium = Part(ref json, word, 100_000, "mg per 100 g", pointer); break;
+                case "water": water = Grams(ref json, word, pointer); break;
+                case "sugars": sugars = Grams(ref json, word, pointer); break;
+                case "otherCarbohydrate": other = Grams(ref json, word, pointer); break;
+                case "fibre": fibre = Grams(ref json, word, pointer); break;
+                case "protein": protein = Grams(ref json, word, pointer); break;
+                case "fat": fat = Grams(ref json, word, pointer); break;
+                case "ash": ash = Grams(ref json, word, pointer); break;
+                case "ethanol": ethanol = Grams(ref json, word, pointer); break;
+                case "organicAcids": acids = Grams(ref json, word, pointer); break;
+                case "calcium": calcium = Milligrams(ref json, word, pointer); break;
+                case "potassium": potassium = Milligrams(ref json, word, pointer); break;
+                case "sodium": sodium = Milligrams(ref json, word, pointer); break;
+                case "magnesium": magnesium = Milligrams(ref json, word, pointer); break;
                 default: parts.Take(word, ref json, pointer); break;
             }
         }
 
-        Composition composition;
-        try
+        if (Composition.SumFault(water, sugars, other, fibre, protein, fat, ash, ethanol, acids, calcium, potassium, sodium, magnesium) is { } fault)
         {
-            composition = Composition.Per100Grams(water, sugars, other, fibre, protein, fat, ash, ethanol, acids, calcium, potassium, sodium, magnesium);
-        }
-        catch (ArgumentException e)
-        {
-            throw FigureReader.Broken(pointer, Guard.WithoutParameter(e));
+            throw FigureReader.Broken(pointer, fault.TrimEnd('.'));
         }
 
+        var composition = Composition.Per100Grams(water, sugars, other, fibre, protein, fat, ash, ethanol, acids, calcium, potassium, sodium, magnesium);
         return _figures.Cite(composition, parts, pointer);
     }
 
-    private static double Part(ref JsonCursor json, string word, double max, string unit, string pointer)
+    private static double Grams(ref JsonCursor json, string word, string pointer)
     {
         string at = FigureReader.Under(pointer, word);
-        return FigureReader.Within(json.Number(at), 0, max, unit, at);
+        return FigureReader.Within(json.Number(at), 0, 100, "g per 100 g", at);
+    }
+
+    private static double Milligrams(ref JsonCursor json, string word, string pointer)
+    {
+        string at = FigureReader.Under(pointer, word);
+        return FigureReader.Within(json.Number(at), 0, 100_000, "mg per 100 g", at);
     }
 
     private Cited<TanninLevel> ReadTannin(ref JsonCursor json, string pointer)

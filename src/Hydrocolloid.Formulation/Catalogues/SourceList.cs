@@ -3,6 +3,7 @@ namespace Hydrocolloid.Formulation.Catalogues;
 /// <summary>The sources of a catalogue, each made when it is first cited.</summary>
 internal sealed class SourceList
 {
+    // Bytes of a source in a document, from which their number is guessed.
     private const int UsualLength = 256;
 
     private readonly Dictionary<string, Entry> _entries;

@@ -29,11 +29,9 @@ public sealed record Composition
         PotassiumMg = Milligrams(potassium, nameof(potassium));
         SodiumMg = Milligrams(sodium, nameof(sodium));
         MagnesiumMg = Milligrams(magnesium, nameof(magnesium));
-        double sum = SumOf(water, sugars, otherCarbohydrate, fibre, protein, fat, ash, ethanol, organicAcids, calcium, potassium, sodium, magnesium);
-        if (sum > MaxSumPercent)
+        if (SumFault(water, sugars, otherCarbohydrate, fibre, protein, fat, ash, ethanol, organicAcids, calcium, potassium, sodium, magnesium) is { } fault)
         {
-            throw new ArgumentException(
-                $"The parts add up to {Numbers.Significant(sum, 6)} g per 100 g; at most {Numbers.Exact(MaxSumPercent)} g are possible within the spread of analyses.", nameof(water));
+            throw new ArgumentException(fault, nameof(water));
         }
     }
 
@@ -125,12 +123,16 @@ public sealed record Composition
     public override string ToString()
         => WaterPercent is { } water ? $"{Numbers.Significant(water, 4)} % water" : "water unknown";
 
-    /// <summary>What parts add up to, g per 100 g. Ash holds the minerals: of the two the larger counts.</summary>
-    internal static double SumOf(
+    /// <summary>What is wrong with the sum of the parts; null if nothing. Ash holds the minerals: of the two the larger counts.</summary>
+    internal static string? SumFault(
         double? water, double? sugars, double? otherCarbohydrate, double? fibre, double? protein, double? fat, double? ash, double? ethanol,
         double? organicAcids, double? calcium, double? potassium, double? sodium, double? magnesium)
-        => (water ?? 0) + (sugars ?? 0) + (otherCarbohydrate ?? 0) + (fibre ?? 0) + (protein ?? 0) + (fat ?? 0)
-            + Math.Max(ash ?? 0, ((calcium ?? 0) + (potassium ?? 0) + (sodium ?? 0) + (magnesium ?? 0)) / 1000) + (ethanol ?? 0) + (organicAcids ?? 0);
+    {
+        double minerals = ((calcium ?? 0) + (potassium ?? 0) + (sodium ?? 0) + (magnesium ?? 0)) / 1000;
+        double sum = (water ?? 0) + (sugars ?? 0) + (otherCarbohydrate ?? 0) + (fibre ?? 0) + (protein ?? 0) + (fat ?? 0) + Math.Max(ash ?? 0, minerals) + (ethanol ?? 0) + (organicAcids ?? 0);
+        return sum <= MaxSumPercent ? null
+            : $"The parts add up to {Numbers.Significant(sum, 6)} g per 100 g; at most {Numbers.Exact(MaxSumPercent)} g are possible within the spread of analyses.";
+    }
 
     private static double? Grams(double? value, string name) => value is { } v ? Guard.InRange(v, 0, 100, "g per 100 g", name) : null;
 

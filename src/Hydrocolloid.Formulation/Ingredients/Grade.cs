@@ -14,8 +14,7 @@ public sealed record Grade
     public Grade(GradeScale scale, double value)
     {
         Scale = scale is >= GradeScale.Bloom and <= GradeScale.Sag ? scale : throw new ArgumentOutOfRangeException(nameof(scale));
-        Value = value > 0 ? Guard.InRange(value, 0, MaxValue, UnitOf(scale))
-            : throw new ArgumentOutOfRangeException(nameof(value), $"Must be above 0 {UnitOf(scale)}, but is {Numbers.Exact(value)} {UnitOf(scale)}.");
+        Value = Guard.InRange(value, double.Epsilon, MaxValue, UnitOf(scale));
     }
 
     /// <summary>The scale.</summary>

@@ -41,13 +41,6 @@ internal static class Guard
         where T : class
         => value ?? throw new ArgumentNullException(name);
 
-    /// <summary>What was wrong with an argument, for a document that knows no arguments.</summary>
-    public static string WithoutParameter(ArgumentException exception)
-    {
-        int end = exception.Message.IndexOf(" (Parameter", StringComparison.Ordinal);
-        return (end < 0 ? exception.Message : exception.Message.Substring(0, end)).TrimEnd('.');
-    }
-
     /// <summary>One of the defined values of an enum, which run from 0 without a gap.</summary>
     public static int Defined(int value, int last, [CallerArgumentExpression(nameof(value))] string name = "")
         => value >= 0 && value <= last ? value : throw new ArgumentOutOfRangeException(name, value, "Is not one of the defined values.");

@@ -372,9 +372,9 @@ internal sealed class DocumentReader
         for (int i = 0; i < own.Count; i++)
         {
             FormulaDto.Own dto = NotNull(own[i]);
-            foreach (string allergen in dto.Allergens ?? [])
+            foreach (string word in (dto.Allergens ?? []).Concat(dto.Synonyms ?? []))
             {
-                NotNull(allergen);
+                NotNull(word);
             }
 
             if (dto.Like is null || dto.Like == dto.Id)

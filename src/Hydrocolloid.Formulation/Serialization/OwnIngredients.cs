@@ -229,11 +229,9 @@ internal static class OwnIngredients
             return null;
         }
 
-        double sum = Formulation.Composition.SumOf(water, sugars, other, fibre, protein, fat, ash, ethanol, acids, calcium, potassium, sodium, magnesium);
-        if (sum > Formulation.Composition.MaxSumPercent)
+        if (Formulation.Composition.SumFault(water, sugars, other, fibre, protein, fat, ash, ethanol, acids, calcium, potassium, sodium, magnesium) is { } fault)
         {
-            checks.Report("composition-sum", at, "/compositionPer100g",
-                $"The parts add up to {Numbers.Significant(sum, 6)} g per 100 g; at most {Numbers.Exact(Formulation.Composition.MaxSumPercent)} g are possible within the spread of analyses.");
+            checks.Report("composition-sum", at, "/compositionPer100g", fault);
             return null;
         }
 

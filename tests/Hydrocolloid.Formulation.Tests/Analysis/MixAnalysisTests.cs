@@ -305,6 +305,9 @@ public class MixAnalysisTests
         calcium.FreeCalcium!.Value.Should().BeLessThan(calcium.Calcium.MmolPerKg / (calcium.Water.Value / 100) + 1e-9, "no more is free than there is");
         calcium.FreeCalcium.Value.Should().BeApproximately(With(Pantry.WaterDistilled, Pantry.CalciumLactate, 1 / 1.09).FreeCalcium!.Value, 0.05);
         With(Pantry.WaterDistilled, half, 2).Ph!.Value.Should().BeApproximately(With(Pantry.WaterDistilled, Pantry.CitricAcid, 1).Ph!.Value, 0.01);
+
+        Ingredient sourSugar = Pantry.CitricAcid.As("sour-sugar", "Sour sugar").WithComposition(Composition.Per100Grams(water: 0, sugars: 90, organicAcids: 10));
+        With(Pantry.AppleJuice, sourSugar, 20).Ph!.Value.Should().BeApproximately(With(Pantry.AppleJuice, Pantry.CitricAcid, 2).Ph!.Value, 1e-6, "the sugar beside the acid is no water");
     }
 
     [Fact]

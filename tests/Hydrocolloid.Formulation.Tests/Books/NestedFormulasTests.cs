@@ -24,11 +24,12 @@ public class NestedFormulasTests
     private static NestedFormulas Cafe => NestedFormulas.From([new BookEntry("pear-jelly", s_jelly), new BookEntry("pear-syrup", s_syrup)]);
 
     private static readonly Gen<Composition> s_composition =
-        Gen.Select(Gen.Double[0.01, 1].Array[9], Gen.Double[0, 500].Array[4]).Select((parts, minerals) =>
+        Gen.Select(Gen.Double[0.01, 1].Array[9], Gen.Double[0, 1].Array[4]).Select((parts, minerals) =>
         {
             parts[0] += 4; // enough water to boil off
             double[] p = [.. parts.Select(x => x / parts.Sum() * 100)];
-            return Composition.Per100Grams(p[0], p[1], p[2], p[3], p[4], p[5], p[6], p[7], p[8], minerals[0], minerals[1], minerals[2], minerals[3]);
+            double[] mg = [.. minerals.Select(x => x * p[6] * 250)]; // four parts of the ash
+            return Composition.Per100Grams(p[0], p[1], p[2], p[3], p[4], p[5], p[6], p[7], p[8], mg[0], mg[1], mg[2], mg[3]);
         });
 
     private static readonly Func<MixContents, Reckoned>[] s_parts =
@@ -65,6 +66,20 @@ public class NestedFormulasTests
 
             return (leaves, formulas);
         });
+
+    /// <summary>Analyses that add up to 101.5 g add up to more once water has gone; the parts and the minerals are brought back together.</summary>
+    [Fact]
+    public void A_brine_boiled_down_still_has_a_composition()
+    {
+        Ingredient brine = Ingredient.Own("brine", "Brine").WithComposition(Composition.Per100Grams(water: 90, sodium: 11_500));
+        Formula reduced = Formula.Named("Reduced brine").Base(b => b.Share(brine, 100)).Process(new ProcessPlan { Losses = new Losses { Evaporation = Loss.Percent(60) } }).Build();
+        Formula jelly = Formula.Named("Jelly").Base(b => b.Share(Pantry.Water, 90).Share(Of("reduced-brine"), 10)).Then("gel", p => p.Add(Hydrocolloids.Agar, Dose.Percent(0.5).OfBase)).Build();
+
+        NestedFormulas book = NestedFormulas.From([new BookEntry("jelly", jelly), new BookEntry("reduced-brine", reduced)]);
+
+        double sodium = book["jelly"].Lines.Single(l => l.Label == "reduced-brine").Ingredient.Composition!.Value.Sodium!.Value.MilligramsPerKilogram;
+        sodium.Should().BeApproximately(11_500 * 10 / 0.4 * 102 / 103.75, 1);
+    }
 
     [Fact]
     public void Nested_equals_flattened_in_mass_and_in_every_part_of_the_composition()
